@@ -20,12 +20,17 @@ import {
   sizeMm,
   targetFields,
 } from "./fields"
+import { choiceMessage, rangeMessage } from "./messages"
 
 // A strict Content-Security-Policy forbids compiled validators.
 z.config({ jitless: true })
 
-const needed = (f: NumberField) =>
-  f.whole ? z.int().check(z.gte(f.min), z.lte(f.max)) : z.number().check(z.gte(f.min), z.lte(f.max))
+/** A number in its field's range; every way to miss it gets the same message, with the whole range in it. */
+const needed = (f: NumberField) => {
+  const error = (issue: { input?: unknown }) => rangeMessage(f, issue.input)
+  const kind = f.whole ? z.int({ error }) : z.number({ error })
+  return kind.check(z.gte(f.min, { error }), z.lte(f.max, { error }))
+}
 const optional = (f: NumberField) => z.optional(needed(f))
 const defaulted = (f: NumberField) => z._default(needed(f), f.fallback ?? 0)
 const triple = (f: NumberField) => z.tuple([needed(f), needed(f), needed(f)])
@@ -72,15 +77,19 @@ const anyBow = {
   nockHeightMm: needed(bowFields.nockHeightMm),
   arrow,
 }
-const bow = z.discriminatedUnion("kind", [
-  z.strictObject({ kind: z.literal("recurve"), ...anyBow, limbs: recurveLimbs }),
-  z.strictObject({
-    kind: z.literal("compound"),
-    ...anyBow,
-    limbs: compoundLimbs,
-    letOffPercent: needed(bowFields.letOffPercent),
-  }),
-])
+const bow = z.discriminatedUnion(
+  "kind",
+  [
+    z.strictObject({ kind: z.literal("recurve"), ...anyBow, limbs: recurveLimbs, stringWrap: z._default(z.boolean(), false) }),
+    z.strictObject({
+      kind: z.literal("compound"),
+      ...anyBow,
+      limbs: compoundLimbs,
+      letOffPercent: needed(bowFields.letOffPercent),
+    }),
+  ],
+  { error: choiceMessage("kind", ["recurve", "compound"]) },
+)
 
 const accessory = z.strictObject({
   name: z.string().check(z.minLength(1), z.maxLength(120)),
@@ -139,7 +148,9 @@ const swing = z.strictObject({
 })
 
 /** Inside an arm hang the same parts, but no second V-bar. */
-const armElement = z.discriminatedUnion("part", [extender, rod, damper, weights, swing])
+const armElement = z.discriminatedUnion("part", [extender, rod, damper, weights, swing], {
+  error: choiceMessage("part", ["extender", "rod", "damper", "weights", "swing"]),
+})
 const arm = z.strictObject({
   splayDeg: needed(armFields.splayDeg),
   droopDeg: needed(armFields.droopDeg),
@@ -155,7 +166,9 @@ const vbar = z.strictObject({
   left: z.optional(arm),
   right: z.optional(arm),
 })
-const element = z.discriminatedUnion("part", [extender, rod, damper, weights, swing, vbar])
+const element = z.discriminatedUnion("part", [extender, rod, damper, weights, swing, vbar], {
+  error: choiceMessage("part", ["extender", "rod", "damper", "weights", "swing", "vbar"]),
+})
 
 export const sceneSchema = z.strictObject({
   format: z.literal("bow-balance-bench"),

@@ -1,0 +1,1 @@
+export { armDirection, droopTurn, mountDirection, pitchTurn, type Side, splayTurn, yawTurn } from "./direction"

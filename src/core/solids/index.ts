@@ -1,0 +1,5 @@
+export { compose, type MassProperties, tensorAbout } from "./compose"
+export { type Principal, principal } from "./principal"
+export { box, gyrating, gyrationPossible, pointSolid, type Solid, slender, tube } from "./solid"
+export * from "./tensor"
+export * from "./vector"

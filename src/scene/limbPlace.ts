@@ -1,0 +1,54 @@
+import { gyrating, type Solid, type Vec3 } from "../core/solids"
+import { GRAM, MM } from "./assemble/parts"
+import { compoundForce } from "./compoundDraw"
+import { type Result, success } from "./errors"
+import { recurvePlace } from "./recurvePlace"
+import type { Bow, CompoundBow } from "./schema"
+
+/** Where the limbs and the string's ends are at one draw, and what the string does. SI, bow axes. */
+export interface LimbPlace {
+  /** 0 brace … 1 full draw. */
+  readonly drawFraction: number
+  /** From the grip pivot back to the string's middle, m. */
+  readonly draw: number
+  /** Force of the fingers, N; 0 at brace. */
+  readonly holdForce: number
+  /** N; null for a compound, whose cables are not modelled. */
+  readonly stringTension: number | null
+  /** Upper and lower limb. */
+  readonly solids: readonly [Solid, Solid]
+  /** Upper and lower end of the string. */
+  readonly stringEnds: readonly [Vec3, Vec3]
+  /** Each limb's centre line from root to tip; null for a compound, whose limbs are bodies. */
+  readonly curves: readonly [readonly Vec3[], readonly Vec3[]] | null
+}
+
+/** The limbs at draw fraction `t` (0 … 1). */
+export const placeLimbs = (bow: Bow, t: number): Result<LimbPlace> =>
+  bow.kind === "compound" ? success(compoundPlace(bow, t)) : recurvePlace(bow, t)
+
+/** Draw from the grip pivot at draw fraction t, m. */
+export const drawAt = (bow: Bow, t: number): number =>
+  (bow.braceHeightMm + t * (bow.drawLengthMm - bow.braceHeightMm)) * MM
+
+function compoundPlace(bow: CompoundBow, t: number): LimbPlace {
+  const { limbs } = bow
+  const forward = (limbs.centreMm[0] + t * limbs.drawnShiftMm[0]) * MM
+  const out = (limbs.centreMm[1] + t * limbs.drawnShiftMm[1]) * MM
+  const middle = bow.centreLineMm * MM
+  const radii: Vec3 = [limbs.gyrationMm[0] * MM, limbs.gyrationMm[1] * MM, limbs.gyrationMm[2] * MM]
+  const body = (y: number) => gyrating(limbs.massG * GRAM, [forward, y, 0], radii)
+  const back = -bow.braceHeightMm * MM
+  return {
+    drawFraction: t,
+    draw: drawAt(bow, t),
+    holdForce: compoundForce(bow, t),
+    stringTension: null,
+    solids: [body(middle + out), body(middle - out)],
+    stringEnds: [
+      [back, middle + out, 0],
+      [back, middle - out, 0],
+    ],
+    curves: null,
+  }
+}
