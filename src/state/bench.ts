@@ -1,0 +1,179 @@
+import { type Draft, enablePatches, produceWithPatches } from "immer"
+import { createStore, type StoreApi } from "zustand/vanilla"
+import { type Result, type SceneError, success } from "../scene/errors"
+import type { Evaluation } from "../scene/evaluate"
+import type { Scene } from "../scene/schema"
+import { checkScene } from "./check"
+import {
+  type Entry,
+  type FileMark,
+  type History,
+  join,
+  NO_HISTORY,
+  remember,
+  replacement,
+  stepBack,
+  stepForward,
+} from "./history"
+import { defaultPreferences, type Preferences } from "./preferences"
+
+enablePatches()
+
+export type CameraPreset = "side" | "top" | "archer" | "free"
+
+/** A change in progress: a drag or a held key. It becomes one undo step, or none when it is given up. */
+export interface Gesture {
+  readonly label: string
+  readonly base: Scene
+  readonly baseEvaluation: Evaluation
+  readonly entry: Entry | null
+}
+
+/** Something to tell the coach that is not a number: what was refused, restored or saved. */
+export interface Notice {
+  readonly tone: "info" | "problem"
+  readonly text: string
+  /** One line each, with the place in the file. */
+  readonly errors: readonly SceneError[]
+}
+
+export interface BenchState extends FileMark {
+  readonly scene: Scene
+  /** Always that of `scene`. */
+  readonly evaluation: Evaluation
+  readonly history: History
+  readonly gesture: Gesture | null
+  readonly preferences: Preferences
+  readonly selected: string | null
+  readonly hovered: string | null
+  readonly camera: CameraPreset
+  readonly notice: Notice | null
+  /** The last thing done, for the live region; counts up so that doing the same twice is said twice. */
+  readonly said: { readonly text: string; readonly count: number }
+}
+
+export type Recipe = (draft: Draft<Scene>) => void
+
+/**
+ * The one owner of the scene. Every change goes through `change`, which refuses whatever would not be a valid scene
+ * and leaves the present one alone. Reading is through `store`.
+ */
+export interface Bench {
+  readonly store: StoreApi<BenchState>
+  /** Applies a recipe. A refusal changes nothing and returns the errors. Outside a gesture it is one undo step. */
+  change(label: string, recipe: Recipe): Result<void>
+  /** Starts a gesture; one already open is kept first. */
+  begin(label: string): void
+  /** Keeps the gesture as one undo step. */
+  commit(): void
+  /** Gives the gesture up: the scene is what it was before. */
+  cancel(): void
+  undo(): void
+  redo(): void
+  /** Puts another scene on the bench as one undo step, so that opening the wrong file loses nothing. */
+  load(label: string, scene: Scene, file: { fileName: string | null; saved: boolean }): Result<void>
+  markSaved(fileName: string): void
+  setPreferences(changes: Partial<Preferences>): void
+  setView(changes: Partial<Pick<BenchState, "selected" | "hovered" | "camera" | "notice">>): void
+  say(text: string): void
+}
+
+/** Throws RangeError for a first scene that is not valid: shipped scenes are, and files come through `load`. */
+export function createBench(scene: Scene, preferences: Preferences = defaultPreferences): Bench {
+  const first = checkScene(scene)
+  if (!first.ok) throw new RangeError(`the first scene is not valid: ${first.errors[0]?.path} ${first.errors[0]?.message}`)
+  const store = createStore<BenchState>(() => ({
+    scene,
+    evaluation: first.value,
+    history: NO_HISTORY,
+    gesture: null,
+    savedScene: scene,
+    fileName: null,
+    preferences,
+    selected: null,
+    hovered: null,
+    camera: "side",
+    notice: null,
+    said: { text: "", count: 0 },
+  }))
+  const { getState, setState } = store
+
+  const say = (text: string) => setState(({ said }) => ({ said: { text, count: said.count + 1 } }))
+
+  const change: Bench["change"] = (label, recipe) => {
+    const state = getState()
+    const [scene, forward, backward] = produceWithPatches(state.scene, recipe)
+    if (forward.length === 0) return success(undefined)
+    const checked = checkScene(scene)
+    if (!checked.ok) return checked
+    const entry: Entry = { label, forward, backward }
+    const { gesture } = state
+    if (gesture === null) {
+      setState({ scene, evaluation: checked.value, history: remember(state.history, entry) })
+    } else {
+      const joined = gesture.entry === null ? entry : join(gesture.entry, entry)
+      setState({ scene, evaluation: checked.value, gesture: { ...gesture, entry: joined } })
+    }
+    return success(undefined)
+  }
+
+  const commit = () => {
+    const { gesture, history, scene } = getState()
+    if (gesture === null) return
+    if (gesture.entry === null || scene === gesture.base) setState({ gesture: null })
+    else setState({ gesture: null, history: remember(history, { ...gesture.entry, label: gesture.label }) })
+  }
+
+  const cancel = () => {
+    const { gesture } = getState()
+    if (gesture !== null) setState({ gesture: null, scene: gesture.base, evaluation: gesture.baseEvaluation })
+  }
+
+  const walk = (step: typeof stepBack, side: "before" | "after", word: string) => {
+    commit()
+    const state = getState()
+    const walked = step(state.history, state.scene)
+    if (walked === null) return
+    const checked = checkScene(walked.scene)
+    // Every scene in the history was valid when it was left, so this cannot fail; if it does, nothing moves.
+    if (!checked.ok) return
+    const { scene, history, entry } = walked
+    setState({ ...entry.file?.[side], scene, evaluation: checked.value, history })
+    say(`${word}: ${entry.label}`)
+  }
+
+  return {
+    store,
+    change,
+    begin(label) {
+      commit()
+      const { scene, evaluation } = getState()
+      setState({ gesture: { label, base: scene, baseEvaluation: evaluation, entry: null } })
+    },
+    commit,
+    cancel,
+    undo: () => walk(stepBack, "before", "Undone"),
+    redo: () => walk(stepForward, "after", "Redone"),
+    load(label, scene, { fileName, saved }) {
+      const checked = checkScene(scene)
+      if (!checked.ok) return checked
+      commit()
+      const { scene: from, history, fileName: oldName, savedScene } = getState()
+      const after: FileMark = { fileName, savedScene: saved ? scene : null }
+      const entry = replacement(label, from, scene, { before: { fileName: oldName, savedScene }, after })
+      const blank = { selected: null, hovered: null }
+      setState({ ...after, ...blank, scene, evaluation: checked.value, history: remember(history, entry) })
+      return success(undefined)
+    },
+    markSaved(fileName) {
+      setState(({ scene }) => ({ savedScene: scene, fileName }))
+    },
+    setPreferences(changes) {
+      setState(({ preferences }) => ({ preferences: { ...preferences, ...changes } }))
+    },
+    setView: (changes) => setState(changes),
+    say,
+  }
+}
+
+export const hasUnsavedChanges = (state: BenchState): boolean => state.scene !== state.savedScene

@@ -1,0 +1,23 @@
+/** How this person likes the bench; kept in the browser, never in a scene. */
+export interface Preferences {
+  readonly massUnit: "g" | "oz"
+  readonly lengthUnit: "mm" | "in"
+  readonly forceUnit: "N" | "lbf"
+  readonly theme: "auto" | "light" | "dark"
+  /** Changing one arm of a V-bar changes the other to match. */
+  readonly pairArms: boolean
+  readonly show: Readonly<Record<Overlay, boolean>>
+}
+
+/** What can be switched on and off in the picture. */
+export const overlays = ["plumb", "target", "ellipsoid", "arcs", "ground", "labels"] as const
+export type Overlay = (typeof overlays)[number]
+
+export const defaultPreferences: Preferences = {
+  massUnit: "g",
+  lengthUnit: "mm",
+  forceUnit: "N",
+  theme: "auto",
+  pairArms: true,
+  show: { plumb: true, target: true, ellipsoid: false, arcs: true, ground: true, labels: true },
+}
