@@ -1,0 +1,1 @@
+export function sourceStamp(root: string, paths: readonly string[]): string
