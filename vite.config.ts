@@ -1,0 +1,100 @@
+import { readdirSync, readFileSync } from "node:fs"
+import { join } from "node:path"
+import react from "@vitejs/plugin-react"
+import { defineConfig, type Plugin } from "vite"
+
+const root = import.meta.dirname
+
+/** What the built page may do: run and fetch only what it came with, so that nothing typed into it can leave it. */
+const contentPolicy = [
+  "default-src 'self'",
+  "script-src 'self'",
+  "style-src 'self' 'unsafe-inline'",
+  "connect-src 'self'",
+  "img-src 'self' data: blob:",
+  "font-src 'self' data:",
+  "worker-src 'self' blob:",
+  "object-src 'none'",
+  "base-uri 'self'",
+  "form-action 'none'",
+].join("; ")
+
+/** Only in the build: the development server needs inline scripts for its reloading. */
+function contentPolicyTag(): Plugin {
+  return {
+    name: "content-policy",
+    apply: "build",
+    transformIndexHtml: () => [
+      {
+        tag: "meta",
+        attrs: { "http-equiv": "Content-Security-Policy", content: contentPolicy },
+        injectTo: "head-prepend",
+      },
+    ],
+  }
+}
+
+function sceneFiles(): { file: string; text: string; name: string }[] {
+  const files = readdirSync(join(root, "scenes"), { withFileTypes: true })
+    .filter((entry) => entry.isFile() && entry.name.endsWith(".json"))
+    .map((entry) => entry.name)
+    .sort()
+  return files.map((file) => {
+    const text = readFileSync(join(root, "scenes", file), "utf8")
+    try {
+      const name: unknown = JSON.parse(text).name
+      if (typeof name !== "string") throw new Error("it has no name")
+      return { file, text, name }
+    } catch (problem) {
+      throw new Error(`scenes/${file} cannot be listed: ${problem instanceof Error ? problem.message : problem}`)
+    }
+  })
+}
+
+const sceneIndex = () => `${JSON.stringify(sceneFiles().map(({ file, name }) => ({ file, name })))}\n`
+
+/**
+ * Puts `scenes/*.json` beside the page as they are, with `scenes/index.json` listing `{ file, name }` of each in
+ * order of file name. They are fetched one at a time when asked for; the built folder holds all of them.
+ */
+function scenes(): Plugin {
+  return {
+    name: "scenes",
+    configureServer(server) {
+      server.middlewares.use("/scenes/index.json", (_request, response, next) => {
+        try {
+          const list = sceneIndex()
+          response.setHeader("Content-Type", "application/json")
+          response.end(list)
+        } catch (problem) {
+          next(problem)
+        }
+      })
+    },
+    generateBundle() {
+      for (const { file, text } of sceneFiles()) {
+        this.emitFile({ type: "asset", fileName: `scenes/${file}`, source: text })
+      }
+      this.emitFile({ type: "asset", fileName: "scenes/index.json", source: sceneIndex() })
+    },
+  }
+}
+
+export default defineConfig({
+  root,
+  // Relative addresses, so that the built folder works from any place on a server.
+  base: "./",
+  // One page: an address that is not a file is "not found", never the page again under another name.
+  appType: "mpa",
+  publicDir: false,
+  plugins: [react(), scenes(), contentPolicyTag()],
+  build: {
+    target: "es2022",
+    // BENCH_DIST keeps two builds of one working tree apart.
+    outDir: process.env.BENCH_DIST ?? "dist",
+    emptyOutDir: true,
+    modulePreload: { polyfill: false },
+  },
+  server: { host: "127.0.0.1", port: 5173 },
+  preview: { host: "127.0.0.1", port: 5173 },
+})
