@@ -8,6 +8,7 @@ const sceneFiles = readdirSync(scenes)
   .sort()
 
 test("every shipped scene is served as it is and listed with its name", async ({ request }) => {
+  expect(sceneFiles.length).toBeGreaterThan(0)
   const listed = await (await request.get("scenes/index.json")).json()
   expect(listed).toEqual(
     sceneFiles.map((file) => ({ file, name: JSON.parse(readFileSync(join(scenes, file), "utf8")).name })),

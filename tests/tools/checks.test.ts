@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest"
+import { describe, expect, it, vi } from "vitest"
 import { type Check, programCheck, runChecks, runPlaywright, runVitest } from "./checks"
 import { honest, lastLine } from "./tally"
 
@@ -85,6 +85,9 @@ describe("counting a suite", () => {
 
   it("takes a suite that leaves no report for a failure, not for the last run's result", async () => {
     const suite = { args: ["--config", "tests/tools/planted/none.config.ts"], report: "test-results/planted-none.json" }
+    const said = vi.spyOn(console, "error").mockReturnValue()
     expect(lastLine(await runVitest(suite, false))).toBe("0 passed, 1 failed")
+    expect(said).toHaveBeenCalledWith("vitest/vitest.mjs left no readable report")
+    said.mockRestore()
   })
 })
