@@ -1,0 +1,109 @@
+import type { Shown, UnitChoice } from "./format"
+import { said, shownUnit } from "./format"
+
+/** Where a value stands against what was asked of it. */
+export type Standing = "inside" | "under" | "over" | "untargeted"
+
+/** A value against its target, in words for the person at the bench. */
+export interface Verdict {
+  readonly standing: Standing
+  /** "inside the target", "12.0 mm too far back", "no target set". */
+  readonly words: string
+  /** "target 40–80 mm"; null without one. */
+  readonly target: string | null
+}
+
+/** Both ends belong to the target; in the file's unit of its quantity. */
+export type Span = readonly [number, number]
+
+/** What missing a target on either side is called. */
+interface Misses {
+  readonly under: string
+  readonly over: string
+}
+
+const FORWARD: Misses = { under: "too far back", over: "too far forward" }
+const UP: Misses = { under: "too low", over: "too high" }
+const SIDE: Misses = { under: "too far left", over: "too far right" }
+const LIFT: Misses = { under: "too little lift", over: "too much lift" }
+
+/**
+ * Nose-up or nose-down moment, N·m, that counts as balanced at full draw. At a holding force of 150 N it moves the
+ * pressure point in the grip by a third of a millimetre, less than a hand is put back to (common practice, no source).
+ */
+export const BALANCED_NM = 0.05
+
+/** Balance point ahead of the grip, mm, against its target. */
+export const forwardVerdict = (mm: number, target: Span | undefined, units: UnitChoice): Verdict =>
+  spanVerdict(mm, target, "length", FORWARD, units)
+
+/** Balance point above the grip, mm, against its target. */
+export const upVerdict = (mm: number, target: Span | undefined, units: UnitChoice): Verdict =>
+  spanVerdict(mm, target, "length", UP, units)
+
+/** Balance point to the right of the grip, mm, against its target. */
+export const sideVerdict = (mm: number, target: Span | undefined, units: UnitChoice): Verdict =>
+  spanVerdict(mm, target, "length", SIDE, units)
+
+/** Net lift at full draw, N·m, against its target. */
+export const netLiftVerdict = (nm: number, target: Span | undefined, units: UnitChoice): Verdict =>
+  spanVerdict(nm, target, "moment", LIFT, units)
+
+/** What the front does at full draw if the hand lets it, from the net lift in N·m. */
+export function netLiftWords(nm: number): string {
+  if (Math.abs(nm) <= BALANCED_NM) return "balanced"
+  return nm > 0 ? "front rises" : "front drops"
+}
+
+/** Mass in g against the most it may be. */
+export function massVerdict(massG: number, maxG: number | undefined, units: UnitChoice): Verdict {
+  if (maxG === undefined) return { standing: "untargeted", words: "no limit set", target: null }
+  const target = `at most ${trimmed(maxG, "mass", units)}`
+  if (massG <= maxG) return { standing: "inside", words: "within the limit", target }
+  return { standing: "over", words: `${missed(massG - maxG, "mass", units)} too heavy`, target }
+}
+
+function spanVerdict(
+  value: number,
+  span: Span | undefined,
+  quantity: Shown,
+  misses: Misses,
+  units: UnitChoice,
+): Verdict {
+  if (span === undefined) return { standing: "untargeted", words: "no target set", target: null }
+  const target = `target ${spanText(span, quantity, units)}`
+  if (value < span[0]) {
+    return { standing: "under", words: `${missed(span[0] - value, quantity, units)} ${misses.under}`, target }
+  }
+  if (value > span[1]) {
+    return { standing: "over", words: `${missed(value - span[1], quantity, units)} ${misses.over}`, target }
+  }
+  return { standing: "inside", words: "inside the target", target }
+}
+
+/** "40–80 mm", "−5 to 5 mm" where a dash would be read as a sign, "0 mm" for a target of one value. */
+export function spanText([from, to]: Span, quantity: Shown, units: UnitChoice): string {
+  const low = bare(from, quantity, units)
+  if (from === to) return trimmed(to, quantity, units)
+  return `${low}${from < 0 || to < 0 ? " to " : "–"}${trimmed(to, quantity, units)}`
+}
+
+/** A miss so small that it would be shown as none is still a miss. */
+function missed(by: number, quantity: Shown, units: UnitChoice): string {
+  const { factor, decimals } = shownUnit(quantity, units)
+  const smallest = 10 ** -decimals
+  if (by * factor >= smallest / 2) return said(by, quantity, units)
+  return `less than ${said(smallest / factor, quantity, units)}`
+}
+
+/** A chosen number without the zeros that only a measured one needs. */
+function trimmed(value: number, quantity: Shown, units: UnitChoice): string {
+  const unit = shownUnit(quantity, units).unit
+  const number = bare(value, quantity, units)
+  return unit === "" ? number : `${number}\u00a0${unit}`
+}
+
+function bare(value: number, quantity: Shown, units: UnitChoice): string {
+  const { factor, decimals } = shownUnit(quantity, units)
+  return String(Number((value * factor).toFixed(decimals)) || 0).replace("-", "\u2212")
+}
