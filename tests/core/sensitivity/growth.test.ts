@@ -40,11 +40,11 @@ describe("growth of a body", () => {
 const a: MovingPoint = { at: start, rate: [2, -3, 5] }
 const b: MovingPoint = { at: [-0.7, 0.2, 0.3], rate: [-3, 7, 2] }
 const c: MovingPoint = { at: [0.2, 0.5, -0.3], rate: [5, 2, -7] }
-const after = (point: MovingPoint, h: number): Vec3 => along(point.at, point.rate, h)
+const later = (point: MovingPoint, h: number): Vec3 => along(point.at, point.rate, h)
 
 describe("slenderRates", () => {
   it("follows both ends and the mass of a slender rod at once", () => {
-    expectRate(slenderRates(mass, 3, a, b), (h) => [slender(mass + 3 * h, after(a, h), after(b, h))])
+    expectRate(slenderRates(mass, 3, a, b), (h) => [slender(mass + 3 * h, later(a, h), later(b, h))])
   })
 
   it("moves a rod whose ends coincide as the point mass it is", () => {
@@ -56,7 +56,7 @@ describe("slenderRates", () => {
 describe("lineRates", () => {
   it("keeps a string's mass spread evenly while its points move", () => {
     const string = (h: number) => {
-      const points = [after(a, h), after(b, h), after(c, h)] as const
+      const points = [later(a, h), later(b, h), later(c, h)] as const
       const [first, second] = [distance(points[0], points[1]), distance(points[1], points[2])]
       const total = mass + 2 * h
       return [
