@@ -25,7 +25,7 @@ const words: Record<Wanted, string> = {
  */
 export function jsonFault(text: string): JsonFault | null {
   const open: ("{" | "[")[] = []
-  let wanted: Wanted = "value"
+  let wanted = "value" as Wanted
   let at = 0
   const afterValue = (): Wanted => (open.length === 0 ? "end" : open.at(-1) === "{" ? ", or }" : ", or ]")
   while (true) {
