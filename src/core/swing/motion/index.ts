@@ -1,0 +1,7 @@
+export { type Held, heldBy } from "./held"
+export { holdStill, type Manoeuvre, raise, raiseOn, type SlopeNow } from "./manoeuvre"
+export { type HungOn, type MotionModel, motionModel, swingsInPlane } from "./model"
+export { swingEnergy, weightMoment } from "./reaction"
+export { type MotionState, plumbAngle, restAngle, startMotion } from "./state"
+export { stepMotion } from "./step"
+export { type MotionTrace, traceMotion } from "./trace"
