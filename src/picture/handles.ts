@@ -1,0 +1,116 @@
+import { RADIAN_PER_DEGREE as DEGREE } from "../core/constants"
+import { armDirection, mountDirection, type Side } from "../core/rig"
+import { add, along, type Vec3 } from "../core/solids"
+import { partTitle } from "../describe/partNames"
+import { twinKey } from "../scene/address"
+import { metres, MM } from "../scene/assemble"
+import type { Evaluation, WeighedPart } from "../scene/evaluate"
+import { type MountName, mountNames, type Scene } from "../scene/schema"
+import { type Slot, slotsOf } from "../scene/slots"
+import type { Handle, HandleKind, Pane } from "./handle"
+import { chainReach, turningRadii } from "./reach"
+
+/** A stack's handle stands this far beyond its outer face, m, so that it is not on top of the rod end's. */
+const BEYOND_STACK = 0.022
+/** The mount's forward handle stands this far below its height handle, m. */
+const BELOW_MOUNT = 0.03
+
+/**
+ * Everything in the picture that can be dragged, chain by chain from the front mount's outward: the order in which
+ * the Tab key visits them. `evaluation` must be that of `scene`.
+ */
+export function handlesOf(scene: Scene, { now }: Evaluation): Handle[] {
+  const slots = new Map(slotsOf(scene).map((slot) => [slot.key, slot]))
+  const nameOf = (path: string) => partTitle(scene, path)
+  const distinct = distinctNames()
+  const handles: Handle[] = []
+
+  const put = (kind: HandleKind, key: string, label: string, seen: Pane, place: (value: number) => Vec3) => {
+    const slot = slots.get(key)
+    if (slot === undefined) return
+    const twin = twinKey(key)
+    const paired = twin !== null && slots.has(twin) ? twin : null
+    handles.push({ key, kind, label: distinct(label), seen, place, twin: paired, ...ofSlot(slot) })
+  }
+
+  const partHandle = (part: WeighedPart) => {
+    const { path, kind, axis, hung } = part
+    const name = nameOf(path)
+    const seen: Pane = onArm(path) ? "top" : "side"
+    if (hung !== undefined) {
+      put("length", `${path}:stemLengthMm`, `${name} stem length`, "side", (mm) =>
+        along(hung.hinge, hung.rest.direction, mm * MM),
+      )
+    }
+    if (axis === undefined) return
+    if (kind === "rod" || kind === "extender") {
+      put("length", `${path}:lengthMm`, `${name} length`, seen, (mm) => along(axis.start, axis.direction, mm * MM))
+    }
+    if (kind === "weights") {
+      const thickness = (slots.get(`${path}:thicknessMm`)?.value ?? 0) * MM
+      put("count", `${path}:count`, name, seen, (count) =>
+        along(axis.start, axis.direction, count * thickness + BEYOND_STACK),
+      )
+    }
+    if (kind === "vbar") for (const side of ["left", "right"] as const) armHandles(part, side)
+  }
+
+  const armHandles = (vbar: WeighedPart, side: Side) => {
+    const { axis, path } = vbar
+    const arm = `${path}/${side}`
+    if (axis === undefined || vbar.arms?.[side] === undefined) return
+    const root = along(axis.start, axis.direction, axis.length / 2)
+    const angleNow = (name: string) => slots.get(`${arm}:${name}`)?.value ?? 0
+    const { far, near } = turningRadii(chainReach(now.parts, arm, root))
+    const direction = (splay: number, droop: number) => armDirection(splay * DEGREE, droop * DEGREE, side)
+    put("angle", `${arm}:splayDeg`, `${nameOf(arm)} splay`, "top", (deg) =>
+      along(root, direction(deg, angleNow("droopDeg")), far),
+    )
+    put("angle", `${arm}:droopDeg`, `${nameOf(arm)} droop`, "side", (deg) =>
+      along(root, direction(angleNow("splayDeg"), deg), near),
+    )
+  }
+
+  const mountHandles = (name: MountName) => {
+    const mount = scene.mounts[name]
+    if (mount === undefined) return
+    const at = metres(mount.atMm)
+    const owner = `mounts/${name}`
+    const title = nameOf(owner)
+    const { far, near } = turningRadii(chainReach(now.parts, name, at))
+    put("place", `${owner}:atMm.up`, `${title} height`, "side", (mm) => [at[0], mm * MM, at[2]])
+    put("place", `${owner}:atMm.forward`, `${title} forward`, "side", (mm) =>
+      add([mm * MM, at[1], at[2]], [0, -BELOW_MOUNT, 0]),
+    )
+    put("angle", `${owner}:pitchDeg`, `${title} tilt up`, "side", (deg) =>
+      along(at, mountDirection(deg * DEGREE, mount.yawDeg * DEGREE), far),
+    )
+    put("angle", `${owner}:yawDeg`, `${title} turn left`, "top", (deg) =>
+      along(at, mountDirection(mount.pitchDeg * DEGREE, deg * DEGREE), near),
+    )
+  }
+
+  const used = new Set(scene.rig.filter(({ chain }) => chain.length > 0).map(({ mount }) => mount))
+  for (const mount of mountNames) {
+    if (!used.has(mount)) continue
+    // The front mount is where the riser's maker put it; its place is typed in, not dragged.
+    if (mount !== "front") mountHandles(mount)
+    for (const part of now.parts) if (part.path.startsWith(`${mount}/`)) partHandle(part)
+  }
+  return handles
+}
+
+const ofSlot = ({ field, value, owner }: Slot) => ({ field, value, owner })
+
+/** Parts may have been given the same label; the second then reads "… 2". */
+function distinctNames(): (name: string) => string {
+  const used = new Set<string>()
+  return (name) => {
+    let free = name
+    for (let count = 2; used.has(free); count++) free = `${name} ${count}`
+    used.add(free)
+    return free
+  }
+}
+
+const onArm = (path: string): boolean => /\/(left|right)\//.test(path)
