@@ -80,3 +80,10 @@ function exact(value: number, { min, max, quantity }: NumberField, units: UnitCh
 }
 
 const quotedText = (text: string): string => (text === "" ? "nothing" : quoted(text))
+
+/** "700 mm", "37 %": a field's number with its unit, for announcements. */
+export function fieldSaid(value: number, quantity: Shown, units: UnitChoice): string {
+  const { unit } = fieldUnit(quantity, units)
+  const number = fieldText(value, quantity, units).replace("-", "\u2212")
+  return unit === "" || unit === "°" ? number + unit : `${number}\u00a0${unit}`
+}

@@ -1,0 +1,86 @@
+import type { ReactNode } from "react"
+import { forwardVerdict, massVerdict, netLiftVerdict, netLiftWords } from "../describe/balanceText"
+import { useLive } from "../state/useBench"
+import { Readout } from "./Readout"
+import { TargetGauge } from "./TargetGauge"
+import { VerdictLine } from "./Verdict"
+import "./figures.css"
+
+/** The three numbers a coach reads from two metres away. */
+export function BigFigures() {
+  return (
+    <section className="big-figures" aria-label="Key figures">
+      <BalancePoint />
+      <NetAtFullDraw />
+      <Mass />
+    </section>
+  )
+}
+
+function BalancePoint() {
+  const value = useLive(({ evaluation }) => evaluation.now.centre[0] * 1e3)
+  const target = useLive(({ scene }) => scene.target.forwardMm)
+  const units = useLive(({ preferences }) => preferences)
+  const verdict = forwardVerdict(value, target, units)
+  return (
+    <Figure name="Balance point" place="ahead of the grip" number={<Readout of="centreMm.forward" />}>
+      {target !== undefined && <TargetGauge value={value} target={target} />}
+      <VerdictLine verdict={verdict} across />
+      {verdict.target !== null && <span className="figure-target">{verdict.target}</span>}
+    </Figure>
+  )
+}
+
+function NetAtFullDraw() {
+  const value = useLive(({ evaluation }) => evaluation.fullDraw.netLift)
+  const target = useLive(({ scene }) => scene.target.netLiftNm)
+  const units = useLive(({ preferences }) => preferences)
+  const verdict = netLiftVerdict(value, target, units)
+  return (
+    <Figure name="Net at full draw" place="held level" number={<Readout of="fullDraw.netLiftNm" sign />}>
+      <span className="verdict">{netLiftWords(value)}</span>
+      {verdict.target !== null && (
+        <>
+          <VerdictLine verdict={verdict} />
+          <span className="figure-target">{verdict.target}</span>
+        </>
+      )}
+    </Figure>
+  )
+}
+
+function Mass() {
+  const value = useLive(({ evaluation }) => evaluation.now.mass * 1e3)
+  const max = useLive(({ scene }) => scene.target.massMaxG)
+  const units = useLive(({ preferences }) => preferences)
+  const verdict = massVerdict(value, max, units)
+  return (
+    <Figure name="Mass" place="as it is held" number={<Readout of="massG" />}>
+      {verdict.target !== null && (
+        <>
+          <VerdictLine verdict={verdict} />
+          <span className="figure-target">{verdict.target}</span>
+        </>
+      )}
+    </Figure>
+  )
+}
+
+interface FigureProps {
+  readonly name: string
+  readonly place: string
+  readonly number: ReactNode
+  readonly children: ReactNode
+}
+
+function Figure({ name, place, number, children }: FigureProps) {
+  return (
+    <div className="big-figure">
+      <span className="big-figure-name">
+        {name} <span className="big-figure-place">{place}</span>
+      </span>
+      <span className="big-figure-number">{number}</span>
+      {children}
+    </div>
+  )
+}
