@@ -35,6 +35,8 @@ export interface Notice {
   readonly text: string
   /** One line each, with the place in the file. */
   readonly errors: readonly SceneError[]
+  /** Something to do about it, as a button. */
+  readonly offer?: { readonly label: string; readonly run: () => void }
 }
 
 export interface BenchState extends FileMark {

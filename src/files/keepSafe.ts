@@ -1,0 +1,54 @@
+import type { Bench } from "../state/bench"
+import { writeAutosave } from "./autosave"
+import type { BrowserStore } from "./browserStore"
+import { writePreferences } from "./preferences"
+
+/** Long enough not to write at every step of a drag, short enough that a crash costs next to nothing. */
+const QUIET_MS = 400
+
+/**
+ * Writes the scene and the preferences to the browser soon after they change, and at once when the page is hidden
+ * or left. If the browser refuses, says so once. Returns a function that stops it.
+ */
+export function keepSafe(bench: Bench, store: BrowserStore, source: () => string | null): () => void {
+  let seen = bench.store.getState()
+  let timer: ReturnType<typeof setTimeout> | undefined
+  let refused = false
+
+  const write = () => {
+    clearTimeout(timer)
+    timer = undefined
+    const kept = writeAutosave(store, bench.store.getState(), source(), Date.now())
+    if (kept || refused) return
+    refused = true
+    bench.setView({
+      notice: {
+        tone: "problem",
+        text: "This browser does not keep unsaved work (its storage is full or switched off). Save to a file before you leave.",
+        errors: [],
+      },
+    })
+  }
+  const stop = bench.store.subscribe((state) => {
+    if (state.preferences !== seen.preferences) writePreferences(store, state.preferences)
+    if (state.scene !== seen.scene || state.savedScene !== seen.savedScene || state.fileName !== seen.fileName) {
+      clearTimeout(timer)
+      timer = setTimeout(write, QUIET_MS)
+    }
+    seen = state
+  })
+  const leave = () => {
+    if (timer !== undefined) write()
+  }
+  const hide = () => {
+    if (document.visibilityState === "hidden") leave()
+  }
+  window.addEventListener("pagehide", leave)
+  document.addEventListener("visibilitychange", hide)
+  return () => {
+    stop()
+    clearTimeout(timer)
+    window.removeEventListener("pagehide", leave)
+    document.removeEventListener("visibilitychange", hide)
+  }
+}

@@ -1,0 +1,41 @@
+import { serializeScene } from "../scene/serialize"
+import type { Bench } from "../state/bench"
+
+/** A name that every file system takes, from what the coach called the setup. */
+export function fileNameFor(name: string): string {
+  const plain = name
+    .normalize("NFKD")
+    .replace(/[\u0300-\u036f]/g, "")
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, "-")
+    .replace(/^-+|-+$/g, "")
+    .slice(0, 80)
+  return `${plain === "" ? "bow" : plain}.json`
+}
+
+/** `name` with `.json` at its end and nothing a file system refuses. */
+export function withJson(name: string): string {
+  const base = name.trim().replace(/[\\/:*?"<>|\u0000-\u001f]/g, "-")
+  if (base === "") return fileNameFor("")
+  return base.toLowerCase().endsWith(".json") ? base : `${base}.json`
+}
+
+/** Hands the scene over as a file, under its own name or `fileName`, and marks it saved. */
+export function saveFile(bench: Bench, fileName?: string): void {
+  const { scene, fileName: known } = bench.store.getState()
+  const name = withJson(fileName ?? known ?? fileNameFor(scene.name))
+  download(name, serializeScene(scene), "application/json")
+  bench.markSaved(name)
+  bench.say(`Saved as ${name}`)
+}
+
+/** Gives the browser a text to keep as a file. */
+export function download(name: string, text: string, type: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type }))
+  const link = document.createElement("a")
+  link.href = address
+  link.download = name
+  link.click()
+  // The click has been taken when the task ends; some browsers read the blob a little later.
+  setTimeout(() => URL.revokeObjectURL(address), 10_000)
+}
