@@ -35,7 +35,7 @@ describe("how the bow is held", () => {
 
   test("with the front raised, down lies toward the archer in the bow's own frame; canted right, to the right", () => {
     expect(gravityInBow(poseRotation(0.4, 0))[0]).toBeLessThan(0)
-    // The top leans right, so what hangs swings to the bow's left side of its lower limb: down is -z of the bow.
+    // The bow's foot goes left, so what hangs plumb stays to the right of it.
     expect(gravityInBow(poseRotation(0, 0.4))[2]).toBeCloseTo(Math.sin(0.4), 12)
   })
 
