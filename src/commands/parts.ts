@@ -1,6 +1,6 @@
 import { type Address, chainAt, valueAt } from "../scene/address"
 import { failure, pathText, type Result } from "../scene/errors"
-import type { Arm, Element, MountName, Scene } from "../scene/schema"
+import type { Arm, Element, MountName, PartOf, Scene } from "../scene/schema"
 import { newArm, newElement, newMount, newSideRod } from "../scene/templates"
 import type { Bench, Recipe } from "../state/bench"
 import type { Command } from "./command"
@@ -148,5 +148,19 @@ export const toggleExtender: Command<{ chain: Address }> = {
     return at < 0
       ? addPart.run(bench, { chain, part: "extender", index: 0 })
       : removeItem.run(bench, { address: [...chain, at], name: "extender" })
+  },
+}
+
+/** How a swing weight hangs: turning only in the bow's plane, or every way. */
+export const setJoint: Command<{ address: Address; joint: PartOf<"swing">["joint"] }> = {
+  id: "set-joint",
+  label: "Joint of a swing weight",
+  run(bench, { address, joint }) {
+    const found = valueAt(bench.store.getState().scene, address) as Partial<Element> | undefined
+    if (found?.part !== "swing") return nowhere(address)
+    return bench.change(`swing weight on a ${joint}`, (draft) => {
+      const swing = valueAt(draft as Scene, address) as PartOf<"swing">
+      swing.joint = joint
+    })
   },
 }

@@ -13,11 +13,11 @@ const LIMIT_DEGREES = 90
 /** How the bow is held: draw, slope and cant. */
 export function PoseStrip() {
   return (
-    <section className="pose-strip" aria-label="How the bow is held">
+    <div className="pose-strip">
       <PoseSlider of="pose:draw" name="Draw" words={drawText} from={0} to={1} reset="Back to brace" />
       <AngleSlider of="pose:slopeDeg" name="Slope" words={slopeText} reset="Level" />
       <AngleSlider of="pose:cantDeg" name="Cant" words={cantText} reset="Upright" />
-    </section>
+    </div>
   )
 }
 
