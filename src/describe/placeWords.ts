@@ -1,0 +1,31 @@
+import { type Shown, shownUnit, type UnitChoice } from "./format"
+
+/**
+ * A number with its unit and no zeros behind the point: "720 mm", "28.35 in", "−12°". For text that does not line up.
+ * `fewerDecimals` drops as many of the unit's usual ones.
+ */
+export function short(value: number, quantity: Shown, units: UnitChoice, fewerDecimals = 0): string {
+  const { unit, factor, decimals } = shownUnit(quantity, units)
+  if (!Number.isFinite(value)) return "–"
+  const rounded = Number((value * factor).toFixed(Math.max(0, decimals - fewerDecimals)))
+  const number = String(rounded === 0 ? 0 : rounded).replace("-", "\u2212")
+  if (unit === "") return number
+  return unit === "°" || unit === "×" ? number + unit : `${number}\u00a0${unit}`
+}
+
+/** A place along one axis through the grip, mm, in whole millimetres or hundredths of an inch; `none` where that is 0. */
+function sided(mm: number, more: string, less: string, none: string, units: UnitChoice): string {
+  const text = short(Math.abs(mm), "length", units, units.lengthUnit === "mm" ? 1 : 0)
+  if (/^0\D/.test(text)) return none
+  return `${text} ${mm > 0 ? more : less}`
+}
+
+/** "62 mm ahead", "12 mm behind", "at the grip": a forward distance from the grip, mm. */
+export const aheadWords = (mm: number, units: UnitChoice): string => sided(mm, "ahead", "behind", "at the grip", units)
+
+/** "85 mm below", "12 mm above", "level with the grip": a height from the grip, mm. */
+export const aboveWords = (mm: number, units: UnitChoice): string =>
+  sided(mm, "above", "below", "level with the grip", units)
+
+/** "3 mm right", "2 mm left", "in the middle": a sideways distance from the grip, mm, positive to the right. */
+export const sideWords = (mm: number, units: UnitChoice): string => sided(mm, "right", "left", "in the middle", units)
