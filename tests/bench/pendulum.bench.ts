@@ -1,5 +1,5 @@
 /** One second of a swing weight's motion, raised at 60°/s, against odex (Hairer's extrapolation code). */
-import { Solver } from "odex"
+import { Solver } from "../tools/odex.mjs"
 import { GRAVITY, RADIAN_PER_DEGREE as DEGREE } from "../../src/core/constants"
 import { motionModel, raise, startMotion, stepMotion } from "../../src/core/swing/motion"
 import type { Ratio } from "../tools/bench"

@@ -3,7 +3,7 @@
  * support solved by odex (Hairer's extrapolation code), Lagrange's equation by differences for a canted bow, and the
  * moment on the grip as Σ r × m(a - g) over point masses followed through the world.
  */
-import { Solver } from "odex"
+import { Solver } from "../../../tools/odex.mjs"
 import { expect, test } from "vitest"
 import { poseRotation } from "../../../../src/core/balance"
 import { GRAVITY } from "../../../../src/core/constants"
