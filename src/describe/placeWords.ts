@@ -16,7 +16,7 @@ export function short(value: number, quantity: Shown, units: UnitChoice, fewerDe
 /** A place along one axis through the grip, mm, in whole millimetres or hundredths of an inch; `none` where that is 0. */
 function sided(mm: number, more: string, less: string, none: string, units: UnitChoice): string {
   const text = short(Math.abs(mm), "length", units, units.lengthUnit === "mm" ? 1 : 0)
-  if (/^0\D/.test(text)) return none
+  if (/^0(?![.\d])/.test(text)) return none
   return `${text} ${mm > 0 ? more : less}`
 }
 
