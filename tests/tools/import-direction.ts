@@ -7,7 +7,7 @@ import { join, posix } from "node:path"
 import { pathToFileURL } from "node:url"
 import { parseSync } from "vite"
 
-const view = ["core", "scene", "describe", "state", "commands"]
+const view = ["core", "scene", "describe", "state", "commands", "picture"]
 
 /** Rows: a folder of src. Entries: the other folders of src it may import from. */
 export const mayImport: Readonly<Record<string, readonly string[]>> = {
@@ -15,19 +15,21 @@ export const mayImport: Readonly<Record<string, readonly string[]>> = {
   scene: ["core"],
   describe: ["core", "scene"],
   state: ["core", "scene"],
-  commands: ["core", "scene", "state"],
+  commands: ["core", "scene", "describe", "state"],
+  picture: ["core", "scene", "describe", "state", "commands"],
   view3d: view,
   viewflat: view,
+  handles: view,
   panels: view,
   clinic: view,
   files: view,
   report: ["core", "scene", "describe"],
-  app: [...view, "view3d", "viewflat", "panels", "clinic", "files", "report"],
+  app: [...view, "view3d", "viewflat", "handles", "panels", "clinic", "files", "report"],
 }
 
 /** Folders outside src that only pictures and pages draw on. */
 const beside = ["assets", "scenes"]
-const besideUsers = ["view3d", "viewflat", "panels", "clinic", "files", "app"]
+const besideUsers = ["view3d", "viewflat", "handles", "panels", "clinic", "files", "app"]
 
 /** Core is computation alone and takes no package at all; these also run in Node and must not need a page. */
 const withoutPage = ["scene", "describe", "report"]

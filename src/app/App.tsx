@@ -1,0 +1,54 @@
+import { lazy, Suspense, useCallback, useState } from "react"
+import { BalanceSheet } from "../panels/BalanceSheet"
+import { BigFigures } from "../panels/BigFigures"
+import { PoseStrip } from "../panels/PoseStrip"
+import "./app.css"
+import { DropTarget } from "./DropTarget"
+import { Header } from "./Header"
+import { NoticeBar } from "./NoticeBar"
+import { Sheet } from "./Sheet"
+import { Spoken } from "./Spoken"
+import { Stage } from "./Stage"
+
+const Fixes = lazy(() => import("../panels/Fixes"))
+const Settings = lazy(() => import("../panels/Settings"))
+
+/** The page: the picture first and large, its three figures, the pose, and the sheet beside it. */
+export function App() {
+  const [settings, setSettings] = useState(false)
+  const openSettings = useCallback(() => setSettings(true), [])
+  return (
+    <div className="bench">
+      <Header onSettings={openSettings} />
+      <main className="bench-main">
+        <section className="bench-picture" aria-label="The bow">
+          <Stage />
+          <div className="bench-figures">
+            <BigFigures />
+          </div>
+          <NoticeBar />
+        </section>
+        <section className="bench-pose" aria-label="How the bow is held">
+          <PoseStrip />
+        </section>
+        <Sheet
+          balance={
+            <>
+              <Suspense fallback={null}>
+                <Fixes />
+              </Suspense>
+              <BalanceSheet />
+            </>
+          }
+        />
+      </main>
+      <Spoken />
+      <DropTarget />
+      {settings && (
+        <Suspense fallback={null}>
+          <Settings onClose={() => setSettings(false)} />
+        </Suspense>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,154 @@
+import { type ReactNode, useId, useRef, useState } from "react"
+import { newBench, openScene, redo, rename, undo } from "../commands/bench"
+import type { Command } from "../commands/command"
+import { pickFile } from "../files/openFile"
+import { fileNameFor, saveFile } from "../files/saveFile"
+import { fetchShipped, type ShippedScene, shippedScenes } from "../files/shipped"
+import { hasUnsavedChanges } from "../state/bench"
+import { useBench, useLive } from "../state/useBench"
+
+/** Name of the setup, the file and the way back. */
+export function Header({ onSettings }: { onSettings(): void }) {
+  const bench = useBench()
+  const run = (command: Command) => () => void command.run(bench)
+  return (
+    <header className="bar">
+      <h1 className="bar-title">Bow Balance Bench</h1>
+      <SetupName />
+      <nav className="bar-actions" aria-label="Setup">
+        <button type="button" onClick={run(newBench)}>
+          New
+        </button>
+        <Shipped />
+        <button type="button" onClick={() => pickFile(bench)}>
+          Open…
+        </button>
+        <button type="button" onClick={() => saveFile(bench)}>
+          Save
+        </button>
+        <SaveAs />
+        <StepButton command={undo}>Undo</StepButton>
+        <StepButton command={redo}>Redo</StepButton>
+        <button type="button" onClick={onSettings} aria-haspopup="dialog">
+          Settings
+        </button>
+      </nav>
+    </header>
+  )
+}
+
+function StepButton({ command, children }: { command: Command; children: ReactNode }) {
+  const bench = useBench()
+  const possible = useLive((state) => command.enabled?.(state) ?? true)
+  const label = useLive(({ history }) => (command === undo ? history.past.at(-1) : history.future[0])?.label ?? "")
+  return (
+    <button
+      type="button"
+      // Stays focusable when nothing is left to undo, so that the keyboard is not thrown elsewhere.
+      aria-disabled={!possible}
+      title={label === "" ? undefined : `${command.label}: ${label}`}
+      onClick={() => possible && command.run(bench)}
+    >
+      {children}
+    </button>
+  )
+}
+
+function SetupName() {
+  const bench = useBench()
+  const name = useLive((state) => state.scene.name)
+  const fileName = useLive((state) => state.fileName)
+  const unsaved = useLive(hasUnsavedChanges)
+  return (
+    <div className="bar-name">
+      <input
+        key={name}
+        aria-label="Name of this setup"
+        defaultValue={name}
+        maxLength={200}
+        onBlur={(event) => void rename.run(bench, { name: event.target.value.trim() })}
+        onKeyDown={(event) => {
+          if (event.key === "Enter") event.currentTarget.blur()
+          if (event.key !== "Escape") return
+          event.currentTarget.value = name
+          event.currentTarget.blur()
+        }}
+      />
+      <span className="bar-state">
+        {unsaved ? "not saved to a file yet" : fileName === null ? "as shipped" : `saved in ${fileName}`}
+      </span>
+    </div>
+  )
+}
+
+/** The shipped scenes; the list is fetched when it is first asked for. */
+function Shipped() {
+  const bench = useBench()
+  const [scenes, setScenes] = useState<readonly ShippedScene[] | "failed">([])
+  const menu = useRef<HTMLDivElement>(null)
+  const id = useId()
+  const show = () => {
+    if (scenes === "failed" || scenes.length === 0) shippedScenes().then(setScenes, () => setScenes("failed"))
+  }
+  const choose = async (scene: ShippedScene) => {
+    menu.current?.hidePopover()
+    const fetched = await fetchShipped(scene.id)
+    const opened = fetched.ok ? openScene.run(bench, { scene: fetched.value, fileName: null, saved: true }) : fetched
+    if (opened.ok) bench.say(`Opened ${scene.name}`)
+    else bench.setView({ notice: { tone: "problem", text: `“${scene.name}” was not opened.`, errors: opened.errors } })
+  }
+  return (
+    <>
+      <button type="button" popoverTarget={id} onClick={show} className="bar-shipped">
+        Examples
+      </button>
+      <div id={id} ref={menu} popover="auto" className="bar-menu">
+        <p>Invented bows to start from. What is on the bench now is one Undo away.</p>
+        {scenes === "failed" && <p role="alert">The list could not be fetched. Is the network there?</p>}
+        {scenes !== "failed" &&
+          scenes.map((scene) => (
+            <button key={scene.id} type="button" onClick={() => void choose(scene)}>
+              {scene.name}
+            </button>
+          ))}
+      </div>
+    </>
+  )
+}
+
+function SaveAs() {
+  const bench = useBench()
+  const dialog = useRef<HTMLDialogElement>(null)
+  const [name, setName] = useState("")
+  const open = () => {
+    const { fileName, scene } = bench.store.getState()
+    setName(fileName ?? fileNameFor(scene.name))
+    dialog.current?.showModal()
+  }
+  return (
+    <>
+      <button type="button" onClick={open} aria-haspopup="dialog">
+        Save as…
+      </button>
+      <dialog ref={dialog} className="bar-dialog" aria-label="Save as">
+        <form
+          method="dialog"
+          onSubmit={() => {
+            saveFile(bench, name)
+          }}
+        >
+          <label>
+            File name
+            <input value={name} onChange={(event) => setName(event.target.value)} maxLength={120} />
+          </label>
+          <p className="bar-dialog-actions">
+            <button type="submit">Save</button>
+            <button type="button" onClick={() => dialog.current?.close()}>
+              Cancel
+            </button>
+          </p>
+        </form>
+      </dialog>
+    </>
+  )
+}

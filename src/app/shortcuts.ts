@@ -1,0 +1,56 @@
+import { redo, undo } from "../commands/bench"
+import type { Command } from "../commands/command"
+import { pickFile } from "../files/openFile"
+import { saveFile } from "../files/saveFile"
+import type { Bench } from "../state/bench"
+import { DONE } from "../commands/command"
+
+export const open: Command = {
+  id: "open",
+  label: "Open…",
+  shortcut: "mod+o",
+  run(bench) {
+    pickFile(bench)
+    return DONE
+  },
+}
+
+export const save: Command = {
+  id: "save",
+  label: "Save",
+  shortcut: "mod+s",
+  run(bench) {
+    saveFile(bench)
+    return DONE
+  },
+}
+
+const commands: readonly Command[] = [undo, redo, open, save]
+
+/** `mod+shift+z` for a key event, as commands write their shortcuts. */
+export function chord(event: Pick<KeyboardEvent, "key" | "ctrlKey" | "metaKey" | "shiftKey" | "altKey">): string {
+  const parts = []
+  if (event.ctrlKey || event.metaKey) parts.push("mod")
+  if (event.altKey) parts.push("alt")
+  if (event.shiftKey) parts.push("shift")
+  return [...parts, event.key.toLowerCase()].join("+")
+}
+
+/** The other usual key for redo. */
+const ALIASES: Readonly<Record<string, string>> = { "mod+y": "mod+shift+z" }
+
+/** Runs commands by their shortcuts, except undo and redo while a text is being typed: there they are the text's. */
+export function listenForShortcuts(bench: Bench): () => void {
+  const listen = (event: KeyboardEvent) => {
+    const pressed = chord(event)
+    const command = commands.find((candidate) => candidate.shortcut === (ALIASES[pressed] ?? pressed))
+    if (command === undefined) return
+    const typing = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement
+    const ownUndo = typing && (event.target as HTMLInputElement).type !== "range"
+    if (ownUndo && (command === undo || command === redo)) return
+    event.preventDefault()
+    if (command.enabled === undefined || command.enabled(bench.store.getState())) command.run(bench)
+  }
+  window.addEventListener("keydown", listen)
+  return () => window.removeEventListener("keydown", listen)
+}
