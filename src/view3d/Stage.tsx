@@ -1,0 +1,152 @@
+import { Grid } from "@react-three/drei/core/Grid"
+import { useFrame, useThree } from "@react-three/fiber"
+import { type RefObject, useEffect, useLayoutEffect, useRef } from "react"
+import type { Group, Mesh, ShaderMaterial } from "three"
+import { hover, select } from "../commands/bench"
+import type { Projector } from "../picture/projector"
+import { CameraRig } from "./camera/CameraRig"
+import { createProjector } from "./camera/projector"
+import type { Card } from "./card"
+import { createHighlighter } from "./highlight"
+import { balanceOverlay } from "./overlays/balance"
+import { groundOverlay } from "./overlays/ground"
+import { targetOverlay } from "./overlays/targetZone"
+import { arcsOverlay, ellipsoidOverlay } from "./overlays/turning"
+import { mountsDrawing } from "./parts/fixed"
+import { Parts, Piece } from "./Parts"
+import { type Picture, usePicture } from "./picture"
+import { pointAt } from "./pointer"
+import { pick } from "./pointing"
+import { setRotation } from "./shapes/placing"
+
+interface StageProps {
+  readonly host: HTMLElement
+  readonly card: Card
+  readonly onProjector: (projector: Projector | null) => void
+}
+
+const mounts = ({ looks }: Picture) => mountsDrawing(looks)
+const target = ({ looks, labels }: Picture) => targetOverlay(looks, labels)
+const ellipsoid = ({ looks, labels }: Picture) => ellipsoidOverlay(looks, labels)
+const arcs = ({ looks, labels }: Picture) => arcsOverlay(looks, labels)
+const balance = ({ looks, labels }: Picture) => balanceOverlay(looks, labels)
+const ground = ({ looks, labels }: Picture) => groundOverlay(looks, labels)
+
+/** Everything in the picture: lights, the bow in its pose, what is drawn about it, the ground, the camera. */
+export function Stage({ host, card, onProjector }: StageProps) {
+  const picture = usePicture()
+  const bow = useRef<Group>(null)
+  const parts = useRef<Group>(null)
+  useLayoutEffect(
+    () =>
+      picture.watch(({ evaluation }) => {
+        if (bow.current === null) return
+        setRotation(bow.current.matrix, evaluation.now.rotation)
+        bow.current.matrixWorldNeedsUpdate = true
+      }),
+    [picture],
+  )
+  useHighlight(parts)
+  usePointing(parts)
+  usePlacing(card, onProjector)
+  return (
+    <>
+      <hemisphereLight args={[0xffffff, 0x8a8378, 1.7]} />
+      <directionalLight position={[1.5, 3, 2.5]} intensity={2.1} />
+      <directionalLight position={[-2, 1, -2.5]} intensity={0.9} />
+      <group ref={bow} matrixAutoUpdate={false}>
+        <group ref={parts}>
+          <Parts />
+        </group>
+        <Piece make={mounts} />
+        <Piece make={target} />
+        <Piece make={ellipsoid} />
+        <Piece make={arcs} />
+      </group>
+      <Piece make={balance} />
+      <Piece make={ground} />
+      <GroundGrid />
+      <CameraRig host={host} />
+    </>
+  )
+}
+
+function GroundGrid() {
+  const picture = usePicture()
+  const grid = useRef<Mesh>(null)
+  useLayoutEffect(() => {
+    const mesh = grid.current
+    if (mesh === null) return
+    const { uniforms } = mesh.material as ShaderMaterial
+    picture.looks.follow("line", (colour) => uniforms.cellColor?.value.copy(colour))
+    picture.looks.follow("line-strong", (colour) => uniforms.sectionColor?.value.copy(colour))
+    return picture.watch(({ state, ground: level }) => {
+      mesh.visible = state.preferences.show.ground
+      mesh.position.y = level - 0.002
+      const inches = state.preferences.lengthUnit === "in"
+      if (uniforms.cellSize !== undefined) uniforms.cellSize.value = inches ? 0.1016 : 0.1
+      if (uniforms.sectionSize !== undefined) uniforms.sectionSize.value = inches ? 0.508 : 0.5
+    })
+  }, [picture])
+  return (
+    <Grid
+      ref={grid}
+      args={[8, 8]}
+      cellColor="#808080"
+      sectionColor="#808080"
+      cellThickness={0.7}
+      sectionThickness={1}
+      fadeDistance={4.2}
+      fadeStrength={1.6}
+      fadeFrom={0}
+      side={2}
+      renderOrder={-2}
+    />
+  )
+}
+
+function useHighlight(parts: RefObject<Group | null>) {
+  const picture = usePicture()
+  useEffect(() => {
+    if (parts.current === null) return
+    return picture.watch(createHighlighter(parts.current, picture.looks))
+  }, [picture, parts])
+}
+
+function usePointing(parts: RefObject<Group | null>) {
+  const { bench } = usePicture()
+  const get = useThree((state) => state.get)
+  useEffect(() => {
+    const { gl } = get()
+    return pointAt(gl.domElement, {
+      under: (x, y, reach) => {
+        const { camera, size } = get()
+        return parts.current === null
+          ? null
+          : pick(camera, parts.current, { x, y, width: size.width, height: size.height }, reach)
+      },
+      hovered: (path) => hover.run(bench, path),
+      tapped: (path) => select.run(bench, path),
+    })
+  }, [bench, get, parts])
+}
+
+/** After the camera has moved and before the frame is drawn: puts words and card over their places. */
+function usePlacing(card: Card, onProjector: (projector: Projector | null) => void) {
+  const picture = usePicture()
+  const camera = useThree((state) => state.camera)
+  const projector = useRef(createProjector(camera))
+  const announced = useRef(false)
+  useEffect(() => picture.watch(card.update), [picture, card])
+  useEffect(() => () => onProjector(null), [onProjector])
+  useFrame(({ size }) => {
+    const { width, height } = size
+    picture.looks.pixels.set(width, height)
+    projector.current.refresh(width, height)
+    picture.labels.place(projector.current, width, height)
+    card.place(projector.current, width, height)
+    if (announced.current) return
+    announced.current = true
+    onProjector(projector.current)
+  })
+}

@@ -1,0 +1,68 @@
+import type { Evaluation, WeighedPart } from "../scene/evaluate"
+import type { Bench, BenchState } from "../state/bench"
+import type { Labels } from "./labels"
+import type { Looks } from "./looks"
+import type { Picture, PictureFrame, Update } from "./picture"
+import { groundLevel, groundLine, reachPoints } from "./reach"
+
+export interface LivePicture extends Picture {
+  /** What asks for a new frame to be drawn; called once for every change of what is shown. */
+  attach(invalidate: () => void): void
+  dispose(): void
+}
+
+/** Follows the bench: one new picture state for each change that shows, told to every drawing in the order they came. */
+export function createPicture(bench: Bench, looks: Looks, labels: Labels): LivePicture {
+  const updates = new Set<Update>()
+  let invalidate = () => {}
+  let frame = frameOf(bench.store.getState(), null)
+  const unsubscribe = bench.store.subscribe((state, before) => {
+    if (!shows(state, before)) return
+    frame = frameOf(state, frame)
+    for (const update of [...updates]) update(frame)
+    invalidate()
+  })
+  return {
+    bench,
+    looks,
+    labels,
+    frame: () => frame,
+    watch(update) {
+      updates.add(update)
+      update(frame)
+      return () => updates.delete(update)
+    },
+    attach(draw) {
+      invalidate = draw
+    },
+    dispose() {
+      unsubscribe()
+      updates.clear()
+    },
+  }
+}
+
+/** Whether two states differ in anything the picture shows. */
+const shows = (a: BenchState, b: BenchState): boolean =>
+  a.evaluation !== b.evaluation ||
+  a.preferences !== b.preferences ||
+  a.hovered !== b.hovered ||
+  a.selected !== b.selected
+
+function frameOf(state: BenchState, before: PictureFrame | null): PictureFrame {
+  const { evaluation } = state
+  if (before !== null && before.evaluation === evaluation) return { ...before, state }
+  const bow = reachPoints(evaluation)
+  const [ground, line] = [groundLevel(bow), groundLine(bow)]
+  return {
+    state,
+    evaluation,
+    parts: byPath(evaluation),
+    ground,
+    line,
+    reach: [...bow, [0, ground, 0], [line.to, ground, 0]],
+  }
+}
+
+const byPath = ({ now }: Evaluation): ReadonlyMap<string, WeighedPart> =>
+  new Map(now.parts.map((part) => [part.path, part]))

@@ -1,0 +1,115 @@
+import type { Vec3 } from "../core/solids"
+import type { Projector } from "../picture/projector"
+
+/** Where a label stands about its point. */
+export type Side = "right" | "left" | "below" | "above"
+const sides = ["right", "left", "below", "above"] as const
+
+export interface LabelWish {
+  readonly text: string
+  /** World axes, m. */
+  readonly at: Vec3
+  /** Where it is put if there is room; else on another side. */
+  readonly side: Side
+  /** Class of its look. */
+  readonly look: string
+  /** The higher rank chooses its place first; a label that finds none is left out. */
+  readonly rank: number
+}
+
+/** Words in the picture: page elements over it, moved with the camera. */
+export interface Labels {
+  /** Shows, changes or, with null, takes away the label called `name`. */
+  put(name: string, wish: LabelWish | null): void
+  /** Keeps labels off `radius` px around a point, world axes, m. */
+  keepClear(name: string, at: Vec3, radius: number): void
+  /** Moves all labels to where their points are now. */
+  place(projector: Projector, width: number, height: number): void
+}
+
+interface Label {
+  readonly element: HTMLElement
+  wish: LabelWish
+  width: number
+  height: number
+}
+
+/** Between a point and the label beside it, px. */
+const GAP = 10
+
+export function createLabels(host: HTMLElement): Labels {
+  const labels = new Map<string, Label>()
+  const clear = new Map<string, { readonly at: Vec3; readonly radius: number }>()
+  return {
+    keepClear: (name, at, radius) => void clear.set(name, { at, radius }),
+    put(name, wish) {
+      const known = labels.get(name)
+      if (wish === null) {
+        known?.element.remove()
+        labels.delete(name)
+        return
+      }
+      const label = known ?? { element: host.appendChild(document.createElement("div")), wish, width: 0, height: 0 }
+      if (known === undefined || known.wish.text !== wish.text || known.wish.look !== wish.look) {
+        label.element.className = `view3d-label ${wish.look}`
+        label.element.textContent = wish.text
+        label.width = 0
+      }
+      label.wish = wish
+      labels.set(name, label)
+    },
+    place(projector, width, height) {
+      const taken: Box[] = [...clear.values()].map(({ at, radius }) => {
+        const { x, y } = projector.project(at)
+        return { left: x - radius, top: y - radius, right: x + radius, bottom: y + radius }
+      })
+      // Sizes are read before anything is moved, so that the page is laid out once.
+      for (const label of labels.values()) {
+        if (label.width === 0) [label.width, label.height] = [label.element.offsetWidth, label.element.offsetHeight]
+      }
+      const ranked = [...labels.values()].sort((a, b) => b.wish.rank - a.wish.rank)
+      for (const label of ranked) {
+        const { x, y, visible } = projector.project(label.wish.at)
+        const box = visible ? freePlace(x, y, label, taken, { left: 0, top: 0, right: width, bottom: height }) : null
+        label.element.style.visibility = box === null ? "hidden" : "visible"
+        if (box === null) continue
+        taken.push(box)
+        label.element.style.transform = `translate(${Math.round(box.left)}px, ${Math.round(box.top)}px)`
+      }
+    },
+  }
+}
+
+/** The first free place beside the point (x, y) px, the wished side tried first; null where all are taken or outside. */
+export function freePlace(
+  x: number,
+  y: number,
+  { wish, width, height }: { wish: Pick<LabelWish, "side">; width: number; height: number },
+  taken: readonly Box[],
+  frame: Box,
+): Box | null {
+  for (const side of [wish.side, ...sides.filter((other) => other !== wish.side)]) {
+    const box = beside(x, y, side, width, height)
+    const inside =
+      box.left >= frame.left && box.right <= frame.right && box.top >= frame.top && box.bottom <= frame.bottom
+    if (inside && !taken.some((other) => overlap(other, box))) return box
+  }
+  return null
+}
+
+export interface Box {
+  readonly left: number
+  readonly top: number
+  readonly right: number
+  readonly bottom: number
+}
+
+/** Box of a label of this size beside the point (x, y), px. */
+export function beside(x: number, y: number, side: Side, width: number, height: number): Box {
+  const left = side === "right" ? x + GAP : side === "left" ? x - GAP - width : x - width / 2
+  const top = side === "below" ? y + GAP : side === "above" ? y - GAP - height : y - height / 2
+  return { left, top, right: left + width, bottom: top + height }
+}
+
+export const overlap = (a: Box, b: Box): boolean =>
+  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom

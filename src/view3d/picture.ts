@@ -1,0 +1,48 @@
+import { createContext, useContext } from "react"
+import type { Object3D } from "three"
+import type { Vec3 } from "../core/solids"
+import type { Evaluation, WeighedPart } from "../scene/evaluate"
+import type { Bench, BenchState } from "../state/bench"
+import type { Labels } from "./labels"
+import type { Looks } from "./looks"
+
+/** The state as everything in the picture is drawn from it. */
+export interface PictureFrame {
+  readonly state: BenchState
+  readonly evaluation: Evaluation
+  readonly parts: ReadonlyMap<string, WeighedPart>
+  /** Height of the ground, m, world axes. */
+  readonly ground: number
+  /** The line to the target on it, m ahead of the grip. */
+  readonly line: { readonly from: number; readonly to: number }
+  /** What the camera must show, world axes, m. */
+  readonly reach: readonly Vec3[]
+}
+
+export type Update = (frame: PictureFrame) => void
+
+/** What the pieces of the picture share. */
+export interface Picture {
+  readonly bench: Bench
+  readonly looks: Looks
+  readonly labels: Labels
+  frame(): PictureFrame
+  /** Runs `update` at once and once after each change of the state; the returned function ends that. */
+  watch(update: Update): () => void
+}
+
+/** One thing drawn: made once, changed in place for every new state. */
+export interface Drawn {
+  readonly object: Object3D
+  readonly update: Update
+  /** Gives back what is its own; shared shapes and materials stay. */
+  dispose?(): void
+}
+
+export const PictureContext = createContext<Picture | null>(null)
+
+export function usePicture(): Picture {
+  const picture = useContext(PictureContext)
+  if (picture === null) throw new Error("no picture around this component")
+  return picture
+}

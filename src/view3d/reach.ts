@@ -1,0 +1,50 @@
+import { along, multiply, type Vec3 } from "../core/solids"
+import { nockPoint } from "../scene/assemble"
+import type { Evaluation, WeighedPart } from "../scene/evaluate"
+
+/**
+ * Points that bound everything drawn of the bow as it is held, world axes, m: what a camera must show. Widths are
+ * left to the camera's margin, except a box's corners.
+ */
+export function reachPoints({ scene, now }: Evaluation): Vec3[] {
+  const { limbs, parts, rotation } = now
+  const points: Vec3[] = [[0, 0, 0], now.centre, ...limbs.stringEnds, nockPoint(scene.bow, limbs)]
+  for (const curve of limbs.curves ?? []) points.push(...curve)
+  for (const solid of limbs.solids) points.push(solid.centre)
+  for (const part of parts) points.push(...partPoints(part, scene.accessories))
+  if (limbs.drawFraction > 0)
+    points.push(along(nockPoint(scene.bow, limbs), [1, 0, 0], scene.bow.arrow.lengthMm * 1e-3))
+  return points.map((point) => multiply(rotation, point))
+}
+
+function partPoints(part: WeighedPart, accessories: Evaluation["scene"]["accessories"]): Vec3[] {
+  if (part.axis !== undefined) return [part.axis.start, along(part.axis.start, part.axis.direction, part.axis.length)]
+  if (part.hung !== undefined) {
+    const { hinge, rest, weight } = part.hung
+    return [hinge, along(hinge, rest.direction, weight.stemLength)]
+  }
+  if (part.kind !== "accessory") return []
+  const size = accessories[Number(part.address[1])]?.sizeMm ?? [0, 0, 0]
+  const [hx, hy, hz] = [size[0] / 2000, size[1] / 2000, size[2] / 2000]
+  return [
+    [part.centre[0] - hx, part.centre[1] - hy, part.centre[2] - hz],
+    [part.centre[0] + hx, part.centre[1] + hy, part.centre[2] + hz],
+  ]
+}
+
+/** The ground keeps this far below the lowest part, m, and moves in steps, so that it stays put during small changes. */
+const CLEARANCE = 0.03
+const STEP = 0.05
+
+/** Height of the ground in the picture, m, below everything. */
+export function groundLevel(points: readonly Vec3[]): number {
+  const lowest = Math.min(0, ...points.map((point) => point[1]))
+  return Math.floor((lowest - CLEARANCE) / STEP) * STEP
+}
+
+/** The line on the ground toward the target, m ahead of the grip: about as long as the bow reaches, in steps. */
+export function groundLine(points: readonly Vec3[]): { readonly from: number; readonly to: number } {
+  const furthest = Math.max(SHORTEST, ...points.map((point) => point[0]))
+  return { from: 0.1, to: Math.ceil(furthest / (2 * STEP)) * 2 * STEP }
+}
+const SHORTEST = 0.6

@@ -1,0 +1,91 @@
+import { describe, expect, it } from "vitest"
+import type { Vec3 } from "../../src/core/solids"
+import { evaluate } from "../../src/scene/evaluate"
+import type { Scene } from "../../src/scene/schema"
+import { newElement, newScene } from "../../src/scene/templates"
+import { freePlace, overlap } from "../../src/view3d/labels"
+import { targetZone } from "../../src/view3d/overlays/targetZone"
+import { groundLevel, groundLine, reachPoints } from "../../src/view3d/reach"
+
+function evaluated(change: (scene: Scene) => void) {
+  const scene = newScene()
+  change(scene)
+  const result = evaluate(scene)
+  if (!result.ok) throw new Error(JSON.stringify(result.errors))
+  return result.value
+}
+const most = (points: readonly Vec3[], axis: 0 | 1 | 2) => Math.max(...points.map((point) => point[axis]))
+
+describe("what the camera must show", () => {
+  it("reaches to the end of a rod, of a swing weight and of the drawn arrow", () => {
+    const rod = evaluated((scene) => scene.rig.push({ mount: "front", chain: [{ ...newElement.rod, lengthMm: 930 }] }))
+    expect(most(reachPoints(rod), 0)).toBeCloseTo(0.04 + 0.93, 9)
+    const drawn = evaluated((scene) => {
+      scene.pose.draw = 1
+    })
+    expect(Math.min(...reachPoints(drawn).map(([x]) => x))).toBeCloseTo(-0.665, 9)
+    const swing = evaluated((scene) => {
+      scene.mounts.lower = { atMm: [40, -900, 0], pitchDeg: 0, yawDeg: 0 }
+      scene.rig.push({ mount: "lower", chain: [{ ...newElement.swing }] })
+    })
+    expect(Math.min(...reachPoints(swing).map(([, y]) => y))).toBeCloseTo(-1.02, 9)
+  })
+
+  it("turns with the bow: a rod raised by the slope reaches higher", () => {
+    const rod = (slopeDeg: number) =>
+      evaluated((scene) => {
+        scene.pose.slopeDeg = slopeDeg
+        scene.rig.push({ mount: "front", chain: [{ ...newElement.rod, lengthMm: 1930 }] })
+      })
+    expect(most(reachPoints(rod(30)), 1)).toBeCloseTo(1.97 * 0.5 - 0.07 * Math.cos(Math.PI / 6), 9)
+    expect(most(reachPoints(rod(0)), 1)).toBeLessThan(0.95)
+  })
+
+  it("includes the corners of an accessory's box", () => {
+    const sight = evaluated((scene) =>
+      scene.accessories.push({ name: "sight", massG: 200, centreMm: [120, 130, -30], sizeMm: [1500, 70, 50] }),
+    )
+    expect(most(reachPoints(sight), 0)).toBeCloseTo(0.87, 9)
+  })
+})
+
+describe("the ground", () => {
+  it("lies below everything and moves in steps, not with every small change", () => {
+    expect(groundLevel([[0, -0.83, 0]])).toBeLessThan(-0.83)
+    expect(groundLevel([[0, -0.832, 0]])).toBe(groundLevel([[0, -0.841, 0]]))
+    expect(groundLevel([[0, -1.3, 0]])).toBeLessThan(groundLevel([[0, -0.83, 0]]))
+    expect(groundLevel([])).toBeLessThan(0)
+  })
+  it("carries a line about as long as the bow reaches", () => {
+    expect(groundLine([[0.93, 0, 0]]).to).toBeCloseTo(1, 12)
+    expect(groundLine([]).to).toBeCloseTo(0.6, 12)
+  })
+})
+
+describe("the target zone", () => {
+  it("is the box of wanted places, open directions drawn at a readable size", () => {
+    const zone = targetZone({ forwardMm: [30, 70], upMm: [-50, -20] })!
+    expect(zone.centre[0]).toBeCloseTo(0.05, 12)
+    expect(zone.size[0]).toBeCloseTo(0.04, 12)
+    expect(zone.centre[1]).toBeCloseTo(-0.035, 12)
+    expect(zone.size[1]).toBeCloseTo(0.03, 12)
+    expect(zone.size[2]).toBeGreaterThan(0.05)
+  })
+  it("is still there when one exact place is wanted, and absent for a target without a place", () => {
+    expect(targetZone({ sideMm: [5, 5] })!.size[2]).toBeGreaterThan(0)
+    expect(targetZone({ massMaxG: 2300 })).toBeNull()
+  })
+})
+
+describe("labels", () => {
+  const frame = { left: 0, top: 0, right: 400, bottom: 300 }
+  const label = { wish: { side: "right" as const }, width: 70, height: 20 }
+  it("stand on the wished side, move to another where that is taken or outside, and give up where none is free", () => {
+    const free = freePlace(200, 150, label, [], frame)!
+    expect(free.left).toBeGreaterThan(200)
+    const moved = freePlace(200, 150, label, [free], frame)!
+    expect(overlap(moved, free)).toBe(false)
+    expect(freePlace(390, 150, label, [], frame)!.right).toBeLessThan(390)
+    expect(freePlace(200, 150, label, [frame], frame)).toBeNull()
+  })
+})
