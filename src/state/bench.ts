@@ -16,6 +16,7 @@ import {
   stepForward,
 } from "./history"
 import { defaultPreferences, type Preferences } from "./preferences"
+import { sameValue } from "./same"
 
 enablePatches()
 
@@ -66,7 +67,7 @@ export interface Bench {
   change(label: string, recipe: Recipe): Result<void>
   /** Starts a gesture; one already open is kept first. */
   begin(label: string): void
-  /** Keeps the gesture as one undo step. */
+  /** Keeps the gesture as one undo step; one that ends where it began is none. */
   commit(): void
   /** Gives the gesture up: the scene is what it was before. */
   cancel(): void
@@ -83,7 +84,8 @@ export interface Bench {
 /** Throws RangeError for a first scene that is not valid: shipped scenes are, and files come through `load`. */
 export function createBench(scene: Scene, preferences: Preferences = defaultPreferences): Bench {
   const first = checkScene(scene)
-  if (!first.ok) throw new RangeError(`the first scene is not valid: ${first.errors[0]?.path} ${first.errors[0]?.message}`)
+  if (!first.ok)
+    throw new RangeError(`the first scene is not valid: ${first.errors[0]?.path} ${first.errors[0]?.message}`)
   const store = createStore<BenchState>(() => ({
     scene,
     evaluation: first.value,
@@ -122,7 +124,7 @@ export function createBench(scene: Scene, preferences: Preferences = defaultPref
   const commit = () => {
     const { gesture, history, scene } = getState()
     if (gesture === null) return
-    if (gesture.entry === null || scene === gesture.base) setState({ gesture: null })
+    if (gesture.entry === null || sameValue(scene, gesture.base)) cancel()
     else setState({ gesture: null, history: remember(history, { ...gesture.entry, label: gesture.label }) })
   }
 
@@ -178,4 +180,5 @@ export function createBench(scene: Scene, preferences: Preferences = defaultPref
   }
 }
 
-export const hasUnsavedChanges = (state: BenchState): boolean => state.scene !== state.savedScene
+/** Compares what the scenes say, so that undoing back to the file's scene is no change to it. */
+export const hasUnsavedChanges = ({ scene, savedScene }: BenchState): boolean => !sameValue(scene, savedScene)

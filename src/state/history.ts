@@ -67,9 +67,7 @@ export function stepForward(history: History, scene: Scene): { history: History;
  * new values and the first old ones are kept, so a long drag is as small as a short one.
  */
 export function join(first: Entry, second: Entry): Entry {
-  const forward = samePlaces(first.forward, second.forward)
-    ? second.forward
-    : [...first.forward, ...second.forward]
+  const forward = samePlaces(first.forward, second.forward) ? second.forward : [...first.forward, ...second.forward]
   const backward = samePlaces(first.backward, second.backward)
     ? first.backward
     : [...second.backward, ...first.backward]
