@@ -2,12 +2,12 @@ import { describe, expect, it } from "vitest"
 import { compose, principal, type Vec3 } from "../../src/core/solids"
 import { newScene } from "../../src/scene/templates"
 import { arcEnd, arcSweep, emptyArc, layArc } from "../../src/view3d/shapes/arc"
-import { smoothThrough } from "../../src/view3d/shapes/curve"
+import { smoothThrough } from "../../src/picture/outline/smoothThrough"
 import { ellipsoidAxes } from "../../src/view3d/shapes/ellipsoid"
 import { loft } from "../../src/view3d/shapes/loft"
 import type { MeshData } from "../../src/view3d/shapes/meshData"
 import { emptyRibbon, layRibbon } from "../../src/view3d/shapes/ribbon"
-import { gripSections, riserSections } from "../../src/view3d/shapes/riserOutline"
+import { gripSections, riserSections } from "../../src/picture/outline/riser"
 
 /** Volume inside a closed mesh, m³, by the divergence theorem; positive only when its triangles are wound outward. */
 function volume({ positions: p, indices }: MeshData): number {

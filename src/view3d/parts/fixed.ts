@@ -7,7 +7,7 @@ import { mountNames } from "../../scene/schema"
 import type { Looks } from "../looks"
 import type { Drawn } from "../picture"
 import { layAlong, layBetween, mesh, putAt } from "../shapes/placing"
-import { riserSections } from "../shapes/riserOutline"
+import { riserSections } from "../../picture/outline/riser"
 import { unitBox, unitBoxEdges, unitSphere, unitTube } from "../shapes/solids"
 import type { PartDrawing } from "./drawing"
 

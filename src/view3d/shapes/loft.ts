@@ -1,5 +1,5 @@
 import { emptyMesh, type MeshData, putNormal, putVertex } from "./meshData"
-import type { Section } from "./riserOutline"
+import type { Section } from "../../picture/outline/riser"
 
 const AROUND = 20
 /** Exponent of the superellipse that rounds a section: 2 an ellipse, large a rectangle. */

@@ -1,8 +1,6 @@
 import type { Vec3 } from "../../core/solids"
+import type { StripSize } from "../../picture/outline/limbs"
 import { emptyMesh, type MeshData, putNormal, putVertex } from "./meshData"
-
-/** Width (along z) and thickness (across the curve, in the x-y plane) of a strip at the fraction u of its length, m. */
-export type StripSize = (u: number) => { readonly width: number; readonly thickness: number }
 
 /** A strip of `rings` cross-sections: four flat sides, each with its own normals, and two end caps. */
 export const emptyRibbon = (rings: number): MeshData => {

@@ -1,8 +1,10 @@
 import { along, scale, subtract, unit, type Vec3 } from "../../core/solids"
 import type { LimbPlace } from "../../scene/limbPlace"
 import type { Bow } from "../../scene/schema"
-import type { StripSize } from "./ribbon"
-import { riserEnds } from "./riserOutline"
+import { riserEnds } from "./riser"
+
+/** Width (along z) and thickness (across the limb's line, in the x-y plane) at the fraction u of its length, m. */
+export type StripSize = (u: number) => { readonly width: number; readonly thickness: number }
 
 /** The part of a limb inside its pocket, m; drawn only. */
 const BUTT = 0.045
