@@ -1,0 +1,65 @@
+import { useEffect, useState } from "react"
+import type { Scene } from "../scene/schema"
+import { type Suggestion, suggestions, type TargetState, targetStates } from "../scene/suggest"
+import { useBench } from "../state/useBench"
+
+/** Long enough after the last change that a drag is over, short enough to be there when the eye arrives, ms. */
+const QUIET_MS = 180
+/** The browser may wait this long for a free moment, ms. */
+const PATIENCE_MS = 1000
+
+/** Missed targets and the changes that would meet them, as of `scene`. */
+export interface Found {
+  readonly scene: Scene
+  readonly missed: readonly TargetState[]
+  readonly suggestions: readonly Suggestion[]
+}
+
+/**
+ * The suggestions for the scene on the bench, looked for when nothing has changed for a moment and the browser is
+ * idle, never while a drag is open. Until new ones are found the old stand, with the scene they were for.
+ */
+export function useSuggestions(): Found | null {
+  const bench = useBench()
+  const [found, setFound] = useState<Found | null>(null)
+  useEffect(() => {
+    let timer: ReturnType<typeof setTimeout> | undefined
+    let cancelIdle: (() => void) | undefined
+    const stop = () => {
+      clearTimeout(timer)
+      cancelIdle?.()
+      cancelIdle = undefined
+    }
+    const search = () => {
+      const { scene, evaluation, gesture } = bench.store.getState()
+      if (gesture !== null) return wait()
+      const missed = targetStates(scene, evaluation).filter(({ missedBy }) => missedBy !== 0)
+      setFound({ scene, missed, suggestions: missed.length === 0 ? [] : suggestions(scene, evaluation) })
+    }
+    const wait = () => {
+      stop()
+      timer = setTimeout(() => {
+        cancelIdle = whenIdle(search)
+      }, QUIET_MS)
+    }
+    wait()
+    const unsubscribe = bench.store.subscribe((state, before) => {
+      if (state.scene !== before.scene) wait()
+    })
+    return () => {
+      unsubscribe()
+      stop()
+    }
+  }, [bench])
+  return found
+}
+
+/** Calls back in a free moment, or soon where the browser does not say when it is free. */
+function whenIdle(act: () => void): () => void {
+  if (typeof requestIdleCallback === "function") {
+    const handle = requestIdleCallback(act, { timeout: PATIENCE_MS })
+    return () => cancelIdleCallback(handle)
+  }
+  const handle = setTimeout(act, 0)
+  return () => clearTimeout(handle)
+}
