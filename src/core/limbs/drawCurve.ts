@@ -1,0 +1,54 @@
+import { solveDrawn } from "./drawn"
+import type { BracedLimbs, DrawCurvePoint, LimbResult, LimbState } from "./types"
+
+/**
+ * The draw curve from brace height to the bow's draw length at `points` evenly spaced draws (2 or more).
+ *
+ * `work` sums the draw force by Hermite's rule with the exact slope of the curve, so it is independent of `energy`, the
+ * bending energy the limbs hold. Fails as `solveDrawn` does.
+ */
+export function drawCurve(braced: BracedLimbs, points = 25): LimbResult<DrawCurvePoint[]> {
+  const { brace, full } = braced
+  const count = Math.max(2, Math.floor(points))
+  const step = (full.draw - brace.draw) / (count - 1)
+  const curve: DrawCurvePoint[] = []
+  const states: LimbState[] = [brace]
+  let work = 0
+  curve.push(pointOf(braced, brace, work))
+  for (let index = 1; index < count; index += 1) {
+    const draw = index === count - 1 ? full.draw : brace.draw + index * step
+    const solved = solveDrawn(braced, draw, ahead(states))
+    if (!solved.ok) return solved
+    const state = solved.value
+    const last = states[index - 1] as LimbState
+    work += (step * (last.drawForce + state.drawForce)) / 2
+    work += (step ** 2 * (last.drawForceRate - state.drawForceRate)) / 12
+    states.push(state)
+    curve.push(pointOf(braced, state, work))
+  }
+  return { ok: true, value: curve }
+}
+
+const pointOf = ({ brace }: BracedLimbs, state: LimbState, work: number): DrawCurvePoint => ({
+  draw: state.draw,
+  force: state.drawForce,
+  tension: state.stringTension,
+  work,
+  energy: 2 * (state.bendingEnergy - brace.bendingEnergy),
+  tip: state.tip,
+  centre: state.centre,
+})
+
+/** The last state with its unknowns moved on along the parabola (or line) through the last evenly spaced ones. */
+function ahead(states: readonly LimbState[]): LimbState {
+  const [last, second, third] = states.slice(-3).reverse() as [LimbState, LimbState?, LimbState?]
+  const next = (of: (state: LimbState) => number): number => {
+    if (second === undefined) return of(last)
+    if (third === undefined) return 2 * of(last) - of(second)
+    return 3 * (of(last) - of(second)) + of(third)
+  }
+  return {
+    ...last,
+    unknowns: { lift: next(({ unknowns }) => unknowns.lift), load: next(({ unknowns }) => unknowns.load) },
+  }
+}

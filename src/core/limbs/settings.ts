@@ -1,0 +1,41 @@
+/** Every tolerance and grid size of the limb model, with its unit and its reason. */
+
+/**
+ * Integration steps over each piece of the limb (root to where the recurve begins, from there to the string).
+ * Count. With eighth-order steps leaves a relative error of 1e-11 on usual limbs, below 1e-6 up to `largestLoad`.
+ */
+export const stepsPerPiece = 12
+
+/** The same while following a path, where a state only has to start the next. Leaves 1e-6 on usual limbs. */
+export const stepsOnPath = 4
+
+/**
+ * Largest string tension · length² / root stiffness that is solved for. A strung limb has 2 to 10; beyond this the
+ * limb is all but drawn straight, and the fixed grid would no longer keep its accuracy.
+ */
+export const largestLoad = 60
+
+/** Closing error (over limb length, or rad) below which a state counts as solved. Rounding leaves about 1e-14. */
+export const solvedResidual = 1e-12
+/** Closing error from which one more full Newton step, converging quadratically, ends below `solvedResidual`. */
+export const nearlySolvedResidual = 1e-8
+/** The same while following a path: ends below 1e-5. */
+export const nearlySolvedOnPath = 1e-3
+/** Newton steps before a start is given up. Count; a good start needs 2 to 4. */
+export const newtonSteps = 12
+/** Longest Newton step in the angle between limb and string, rad: keeps a poor start on its own branch. */
+export const longestAngleStep = 0.5
+/** Shortest share of a Newton step tried before the start is given up. */
+export const shortestNewtonShare = 1 / 64
+
+/** First, and shortest, step along a path from a solved state to the one asked for, as a share of the path. */
+export const firstPathStep = 0.5
+export const shortestPathStep = 1 / 256
+/** Farthest a solved state may be from its prediction, and from the state before, in lift (rad): else a step may have changed branch. */
+export const farthestFromPrediction = 0.3
+export const farthestFromLast = 0.6
+
+/** How near a brace height that works is looked for when the one asked for does not, m; a millimetre is what one sets. */
+export const nearestBraceWithin = 0.001
+/** Farthest from the brace height asked for that one which works is looked for, m. */
+export const nearestBraceFarthest = 0.32

@@ -1,0 +1,29 @@
+import { notALimb } from "./failures"
+import type { LimbFailure, LimbSetup } from "./types"
+
+/** The first number of a setup that no limb can have; null when there is none. */
+export function invalidSetup({ limb, braceHeight, drawLength, drawWeight }: LimbSetup): LimbFailure | null {
+  const lengths = { rootForward: limb.rootForward, braceHeight, drawLength } as const
+  for (const [name, value] of Object.entries(lengths) as [keyof typeof lengths, number][]) {
+    if (!Number.isFinite(value)) return notALimb(name, "This length is not a finite number.")
+  }
+  const positive = {
+    rootOut: limb.rootOut,
+    length: limb.length,
+    stiffnessTaper: limb.stiffnessTaper,
+    drawWeight,
+  } as const
+  for (const [name, value] of Object.entries(positive) as [keyof typeof positive, number][]) {
+    if (!(value > 0 && Number.isFinite(value))) return notALimb(name, "This number must be above zero.")
+  }
+  for (const name of ["mass", "massTaper"] as const) {
+    if (!(limb[name] >= 0 && Number.isFinite(limb[name]))) return notALimb(name, "This number must not be below zero.")
+  }
+  for (const name of ["rootAngle", "recurve"] as const) {
+    if (!(Math.abs(limb[name]) <= Math.PI)) return notALimb(name, "This angle must lie within half a turn.")
+  }
+  if (!(limb.recurveFrom >= 0 && limb.recurveFrom < 1)) {
+    return notALimb("recurveFrom", "The recurve must begin on the limb, before its tip.")
+  }
+  return null
+}
