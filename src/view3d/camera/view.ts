@@ -25,17 +25,17 @@ export const directions: Readonly<Record<CameraPreset, Pick<View, "azimuth" | "e
   free: { azimuth: -0.55, elevation: 0.3 },
 }
 
-/** Room kept free of the bow, px: for labels and handles all around, and for the big figures at the left of a wide picture. */
-const ROOM = { edge: 30, below: 44, figures: 150 }
-/** Narrower pictures have their figures below, px. */
-const WIDE = 700
+/**
+ * Room kept free of the bow, px, for labels and handles. The big figures need none: they stand at the top right, above
+ * the front rod.
+ */
+const ROOM = { edge: 30, below: 44 }
 
 export function insetsFor(width: number, height: number): Insets {
-  const left = (width >= WIDE ? ROOM.figures : ROOM.edge) / width
   // Never more than a quarter an edge, so that there is always a middle to put the bow in.
   const most = (part: number) => Math.min(0.25, part)
   return {
-    left: most(left),
+    left: most(ROOM.edge / width),
     right: most((ROOM.edge * 2) / width),
     top: most(ROOM.edge / height),
     bottom: most(ROOM.below / height),

@@ -1,0 +1,156 @@
+import { spawn } from "node:child_process"
+import { readFileSync } from "node:fs"
+import { join } from "node:path"
+import { type Browser, chromium, type Page } from "@playwright/test"
+import { setNumber } from "../../src/commands/numbers"
+import { parseScene } from "../../src/scene/parse"
+import { createBench } from "../../src/state/bench"
+import type { Ratio } from "../tools/bench"
+import { findBrowser } from "../tools/find-browser"
+
+const root = join(import.meta.dirname, "../..")
+const PORT = "5197"
+const CORE_BUDGET_MS = 0.2
+const SCRIPT_BUDGET_MS = 3
+const STEPS = 60
+
+/** One drag step in the engine, and a whole drag in the built page: script a frame, React commits a frame. */
+export async function run(): Promise<Ratio[]> {
+  const core = coreStep()
+  const { scriptMs, commits, frames } = await pageDrag()
+  return [
+    {
+      what: "drag step, command to all numbers, limbs unchanged",
+      ratio: core / CORE_BUDGET_MS,
+      against: "its budget",
+      detail: `${core.toFixed(3)} ms median to ${CORE_BUDGET_MS} ms`,
+    },
+    {
+      what: "drag in the page, main-thread script a frame",
+      ratio: scriptMs / SCRIPT_BUDGET_MS,
+      against: "its budget",
+      detail: `${scriptMs.toFixed(2)} ms median of ${frames} frames to ${SCRIPT_BUDGET_MS} ms`,
+    },
+    {
+      what: "drag in the page, React commits",
+      ratio: commits / frames,
+      against: "frames drawn",
+      detail: `${commits} commits in ${frames} frames`,
+    },
+  ]
+}
+
+function coreStep(): number {
+  const read = parseScene(readFileSync(join(root, "scenes/target-recurve-straight-bar.json"), "utf8"))
+  if (!read.ok) throw new Error("the shipped scene does not read")
+  const bench = createBench(read.value)
+  bench.begin("drag")
+  const times: number[] = []
+  for (let step = 0; step < 4000; step++) {
+    const before = performance.now()
+    setNumber.run(bench, { key: "front/rod:lengthMm", value: 600 + (step % 200) })
+    times.push(performance.now() - before)
+  }
+  return median(times.slice(2000))
+}
+
+async function pageDrag(): Promise<{ scriptMs: number; commits: number; frames: number }> {
+  const server = spawn("node", ["--import", "tsx", "tests/tools/start.ts", "--port", PORT, "--strict-port"], {
+    cwd: root,
+    stdio: "ignore",
+  })
+  let browser: Browser | undefined
+  try {
+    await answering(`http://localhost:${PORT}/`)
+    browser = await chromium.launch({ executablePath: findBrowser(), args: ["--no-sandbox"] })
+    const page = await browser.newPage({ viewport: { width: 1280, height: 720 } })
+    await page.addInitScript(countCommits)
+    await page.goto(`http://localhost:${PORT}/?scene=target-recurve-straight-bar`)
+    await page.waitForFunction(() => document.documentElement.dataset.ready === "true")
+    await page.waitForTimeout(1000)
+    return await dragged(browser, page)
+  } finally {
+    await browser?.close()
+    server.kill()
+  }
+}
+
+async function dragged(browser: Browser, page: Page) {
+  const box = await page.locator('[data-handle="front/rod:lengthMm"]').boundingBox()
+  if (box === null) throw new Error("the front rod has no handle in the picture")
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
+  await page.mouse.move(x, y)
+  await page.mouse.down()
+  await page.mouse.move(x - 10, y)
+  const before = await page.evaluate(() => (window as unknown as { commits: number }).commits)
+  await browser.startTracing(page, { categories: ["devtools.timeline"] })
+  for (let step = 0; step < STEPS; step++) {
+    await page.mouse.move(x - 10 - step * 2, y)
+    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => done(null))))
+  }
+  const trace = JSON.parse((await browser.stopTracing()).toString()) as { traceEvents: TraceEvent[] }
+  const after = await page.evaluate(() => (window as unknown as { commits: number }).commits)
+  await page.mouse.up()
+  const scripts = scriptPerFrame(trace.traceEvents)
+  return { scriptMs: median(scripts), commits: after - before, frames: STEPS }
+}
+
+/** React tells this hook of every commit, in production too. */
+function countCommits() {
+  const page = window as unknown as Record<string, unknown>
+  page.commits = 0
+  page.__REACT_DEVTOOLS_GLOBAL_HOOK__ = {
+    supportsFiber: true,
+    inject: () => 1,
+    onCommitFiberRoot: () => {
+      page.commits = (page.commits as number) + 1
+    },
+    onCommitFiberUnmount: () => undefined,
+    onPostCommitFiberRoot: () => undefined,
+  }
+}
+
+interface TraceEvent {
+  readonly name: string
+  readonly ph: string
+  readonly tid: number
+  readonly ts: number
+  readonly dur?: number
+  readonly args?: { readonly data?: { readonly type?: string } }
+}
+
+/** Script on the page's main thread between one pointer move and the next, ms: moves, timers, frames, microtasks. */
+function scriptPerFrame(events: readonly TraceEvent[]): number[] {
+  const moves = events.filter(({ name, args }) => name === "EventDispatch" && args?.data?.type === "pointermove")
+  const thread = moves[0]?.tid
+  const script = events
+    .filter(({ name, ph, tid }) => ph === "X" && tid === thread && SCRIPT.has(name))
+    .sort((a, b) => a.ts - b.ts)
+  const starts = moves.map(({ ts }) => ts).sort((a, b) => a - b)
+  return starts.slice(0, -1).map((start, index) => {
+    let [total, covered] = [0, start]
+    for (const { ts, dur = 0 } of script) {
+      if (ts < start || ts >= starts[index + 1]!) continue
+      total += Math.max(0, ts + dur - Math.max(ts, covered))
+      covered = Math.max(covered, ts + dur)
+    }
+    return total / 1000
+  })
+}
+
+const SCRIPT = new Set(["EventDispatch", "FireAnimationFrame", "TimerFire", "FunctionCall", "RunMicrotasks"])
+
+const median = (values: readonly number[]): number =>
+  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN
+
+async function answering(address: string): Promise<void> {
+  for (let attempt = 0; attempt < 240; attempt++) {
+    try {
+      if ((await fetch(address)).ok) return
+    } catch {
+      // Not up yet.
+    }
+    await new Promise((wait) => setTimeout(wait, 250))
+  }
+  throw new Error(`nothing answers at ${address}`)
+}
