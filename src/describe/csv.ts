@@ -1,0 +1,21 @@
+/** One column of a table: its heading with the unit, and its values from top to bottom; null where there is none. */
+export interface CsvColumn {
+  readonly heading: string
+  readonly values: ArrayLike<number | null>
+}
+
+/**
+ * Columns as comma-separated text after RFC 4180: lines end in CR LF, the first holds the headings. Numbers are
+ * unrounded with a decimal point whatever the units on the page; what is not finite is left empty.
+ */
+export function csvText(columns: readonly CsvColumn[]): string {
+  const count = columns.reduce((longest, { values }) => Math.max(longest, values.length), 0)
+  const lines = [columns.map(({ heading }) => quoted(heading)).join(",")]
+  for (let row = 0; row < count; row++) lines.push(columns.map(({ values }) => cell(values[row])).join(","))
+  return lines.map((line) => `${line}\r\n`).join("")
+}
+
+const cell = (value: number | null | undefined): string =>
+  value === null || value === undefined || !Number.isFinite(value) ? "" : String(value)
+
+const quoted = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text)

@@ -1,0 +1,62 @@
+import { drawCurve as limbCurve } from "../core/limbs"
+import { failure, type Result, success } from "./errors"
+import { bracedLimbs } from "./recurvePlace"
+import type { Bow } from "./schema"
+import { drawCurve, type DrawPoint } from "./sweeps"
+
+export interface WorkPoint extends DrawPoint {
+  /** Work of the fingers from brace to here, J. */
+  readonly workJ: number
+}
+
+/** The draw curve with the energy that drawing stores. */
+export interface DrawWork {
+  /** From brace to full draw, evenly spaced. */
+  readonly points: readonly WorkPoint[]
+  /** Stored at full draw, J. */
+  readonly storedJ: number
+  /**
+   * Stored energy over draw force times the way from brace to full draw, both at full draw: a half for a straight
+   * line through nothing at brace. Null for a compound, whose curve is a sketch.
+   */
+  readonly fullness: number | null
+  /** The curve is the usual shape between the bow's own ends and peak, not a solved one. */
+  readonly sketch: boolean
+}
+
+/** Steps of the curve: smooth as drawn, and the work good to far better than a scale can measure. */
+const STEPS = 40
+
+/** The draw curve and its work. Fails only where the limbs cannot take a shape on the way. */
+export function drawWork(bow: Bow): Result<DrawWork> {
+  const points = bow.kind === "compound" ? sketched(bow) : solved(bow)
+  if (!points.ok) return points
+  const first = points.value[0]!
+  const last = points.value.at(-1)!
+  const travel = (last.drawMm - first.drawMm) / 1e3
+  const sketch = bow.kind === "compound"
+  const fullness = sketch ? null : last.workJ / (last.forceN * travel)
+  return success({ points: points.value, storedJ: last.workJ, fullness, sketch })
+}
+
+function solved(bow: Extract<Bow, { kind: "recurve" }>): Result<WorkPoint[]> {
+  const braced = bracedLimbs(bow)
+  if (!braced.ok) return braced
+  const curve = limbCurve(braced.value, STEPS + 1)
+  if (!curve.ok) return failure({ code: "unsolvable", path: "bow.limbs", message: curve.message })
+  return success(curve.value.map(({ draw, force, work }) => ({ drawMm: draw * 1e3, forceN: force, workJ: work })))
+}
+
+/** Sums a sketch's force by the trapezoid rule: more exact than the sketch itself. */
+function sketched(bow: Bow): Result<WorkPoint[]> {
+  const curve = drawCurve(bow)
+  if (!curve.ok) return curve
+  let workJ = 0
+  return success(
+    curve.value.map((point, index, all) => {
+      const before = all[index - 1]
+      if (before !== undefined) workJ += ((point.forceN + before.forceN) / 2) * ((point.drawMm - before.drawMm) / 1e3)
+      return { ...point, workJ }
+    }),
+  )
+}

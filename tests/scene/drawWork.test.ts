@@ -1,0 +1,65 @@
+import { expect, test } from "vitest"
+import { amoLengthMm, drawCsv, liftSlopes } from "../../src/describe/drawText"
+import { drawnBalance } from "../../src/core/balance"
+import { drawWork } from "../../src/scene/drawWork"
+import { drawCurve } from "../../src/scene/sweeps"
+import { recurveBow, smallestDocument } from "./documents"
+import { drawnCompound, sceneOf } from "./scenes"
+
+const recurve = () => sceneOf({ ...smallestDocument(), bow: recurveBow() })
+
+function workOf(bow: Parameters<typeof drawWork>[0]) {
+  const work = drawWork(bow)
+  if (!work.ok) throw new Error(work.errors[0]?.message)
+  return work.value
+}
+
+test("a recurve's stored energy is the area under the draw curve of the report", () => {
+  const { bow } = recurve()
+  const curve = drawCurve(bow)
+  if (!curve.ok) throw new Error("not solvable")
+  let area = 0
+  for (const [index, point] of curve.value.entries()) {
+    const before = curve.value[index - 1]
+    if (before) area += ((point.forceN + before.forceN) / 2) * ((point.drawMm - before.drawMm) / 1e3)
+  }
+  const work = workOf(bow)
+  // The trapezoid rule over 40 steps of so smooth a curve is good to a thousandth.
+  expect(Math.abs(work.storedJ / area - 1)).toBeLessThan(1e-3)
+  expect(work.points.at(-1)?.drawMm).toBeCloseTo(bow.drawLengthMm, 9)
+  const travel = (bow.drawLengthMm - bow.braceHeightMm) / 1e3
+  expect(work.fullness).toBeCloseTo(work.storedJ / (bow.drawWeightLbf * 4.4482216152605 * travel), 9)
+  expect(work.sketch).toBe(false)
+})
+
+test("a compound's curve is called a sketch and has no fullness", () => {
+  const work = workOf(sceneOf(drawnCompound()).bow)
+  expect(work.sketch).toBe(true)
+  expect(work.fullness).toBeNull()
+  expect(work.storedJ).toBeGreaterThan(0)
+})
+
+test("the draw curve is saved with a line a point, unrounded", () => {
+  const work = workOf(recurve().bow)
+  const lines = drawCsv(work).trimEnd().split("\r\n")
+  expect(lines).toHaveLength(work.points.length + 1)
+  expect(lines[3]?.split(",").map(Number)).toEqual([
+    work.points[2]?.drawMm,
+    work.points[2]?.forceN,
+    work.points[2]?.workJ,
+  ])
+})
+
+test("AMO draw length counts 1.75 inches from the grip's pivot point", () => {
+  expect(amoLengthMm(26.25 * 25.4)).toBeCloseTo(28 * 25.4, 9)
+})
+
+test("the slopes of the lift are those of small changes of elbow and nock", () => {
+  const hold = { force: 170, nockHeight: 0.05, draw: 0.66, elbow: 0.07 }
+  const lift = (nockHeight: number, elbowElevation: number) =>
+    drawnBalance({ holdForce: 170, nockHeight, drawLength: 0.66, elbowElevation, mass: 2, noseDown: 3 }).lift
+  const degree = Math.PI / 180
+  const slopes = liftSlopes(hold)
+  expect(slopes.perDegree).toBeCloseTo((lift(0.05, 0.07 + degree / 100) - lift(0.05, 0.07 - degree / 100)) * 50, 5)
+  expect(slopes.perMillimetre).toBeCloseTo(lift(0.051, 0.07) - lift(0.05, 0.07), 9)
+})
