@@ -1,5 +1,5 @@
 import { twinKey } from "../scene/address"
-import { failure, type PathStep, pathText } from "../scene/errors"
+import { failure, type PathStep, pathText, type Result } from "../scene/errors"
 import { rangeMessage } from "../scene/messages"
 import type { Scene } from "../scene/schema"
 import { type Slot, slotNamed } from "../scene/slots"
@@ -26,9 +26,7 @@ export const setNumbers: Command<{ label: string; changes: readonly NumberChange
     const slots: { slot: Slot; value: number }[] = []
     for (const { key, value } of wanted) {
       const slot = slotNamed(scene, key)
-      if (slot === undefined) {
-        return failure({ code: "not-allowed", path: key, message: "this scene has no such number" })
-      }
+      if (slot === undefined) return noSuchNumber(key)
       const { field } = slot
       const allowed = value >= field.min && value <= field.max && (!field.whole || Number.isInteger(value))
       if (!allowed) {
@@ -52,16 +50,24 @@ export const setNumber: Command<NumberChange> = {
   },
 }
 
-/** Takes away a number that a part may do without, such as a rod's rating. */
+/**
+ * Takes away a number that a part may do without, such as a rod's rating; one that has a default goes back to it. A
+ * number the part needs is not taken away: the refusal says that it is missing. Paired arms lose it together.
+ */
 export const clearNumber: Command<{ key: string }> = {
   id: "clear-number",
   label: "Clear a number",
   run(bench, { key }) {
-    const slot = slotNamed(bench.store.getState().scene, key)
-    if (slot === undefined || slot.absent) return { ok: true, value: undefined }
+    const { scene, preferences } = bench.store.getState()
+    const slot = slotNamed(scene, key)
+    if (slot === undefined) return noSuchNumber(key)
+    const twin = preferences.pairArms ? twinSlot(scene, slot) : undefined
     return bench.change(`${slotTitle(slot)} cleared`, (draft) => {
-      const [owner, last] = holder(draft, slot.address)
-      delete owner[last]
+      for (const { address, field, absent } of twin === undefined ? [slot] : [slot, twin]) {
+        // The scene on the bench has its defaults written out, as a file that has been read has.
+        if (field.fallback !== undefined) put(draft, address, field.fallback)
+        else if (!absent) take(draft, address)
+      }
     })
   },
 }
@@ -76,12 +82,22 @@ export function allowedValue(slot: Slot, value: number): number {
 /** "front rod, length": how history and announcements call a slot. */
 export const slotTitle = (slot: Slot): string => `${slot.owner.replaceAll("/", " ")}, ${slot.label}`
 
+const noSuchNumber = (key: string): Result<never> =>
+  failure({ code: "not-allowed", path: key, message: "this scene has no such number" })
+
+/** The same number on the other arm; none off the rig, where an accessory may be called "left" and another "right". */
+function twinSlot(scene: Scene, { key, address }: Slot): Slot | undefined {
+  const twin = address[0] === "rig" ? twinKey(key) : null
+  return twin === null ? undefined : slotNamed(scene, twin)
+}
+
 function withTwins(scene: Scene, changes: readonly NumberChange[]): NumberChange[] {
   const named = new Set(changes.map(({ key }) => key))
   return changes.flatMap((change) => {
-    const twin = twinKey(change.key)
-    if (twin === null || named.has(twin) || slotNamed(scene, twin) === undefined) return [change]
-    return [change, { key: twin, value: change.value }]
+    const slot = slotNamed(scene, change.key)
+    const twin = slot === undefined ? undefined : twinSlot(scene, slot)
+    if (twin === undefined || named.has(twin.key)) return [change]
+    return [change, { key: twin.key, value: change.value }]
   })
 }
 
@@ -96,6 +112,11 @@ function holder(scene: object, address: readonly PathStep[]): [Holder, PathStep]
 function put(scene: object, address: readonly PathStep[], value: number): void {
   const [owner, last] = holder(scene, address)
   owner[last] = value
+}
+
+function take(scene: object, address: readonly PathStep[]): void {
+  const [owner, last] = holder(scene, address)
+  delete owner[last]
 }
 
 /** Runs `act` as one gesture: all its changes are one undo step. */

@@ -62,6 +62,7 @@ export const moveItem: Command<{ address: Address; by: number; name: string }> =
   id: "move-item",
   label: "Move",
   run(bench, { address, by, name }) {
+    if (!isListed(bench.store.getState().scene, address)) return nowhere(address)
     return bench.change(`${name} moved`, (draft) => {
       const [list, from] = place(draft, address)
       const to = from + by
@@ -77,8 +78,9 @@ export const duplicateItem: Command<{ address: Address; name: string }> = {
   id: "duplicate-item",
   label: "Duplicate",
   run(bench, { address, name }) {
-    const found = valueAt(bench.store.getState().scene, address)
-    if (found === undefined) return nowhere(address)
+    const { scene } = bench.store.getState()
+    if (!isListed(scene, address)) return nowhere(address)
+    const found = valueAt(scene, address)
     return bench.change(`${name} duplicated`, (draft) => {
       const [list, index] = place(draft, address)
       list.splice(index + 1, 0, structuredClone(found))
@@ -92,6 +94,7 @@ export const renameItem: Command<{ address: Address; name: string }> = {
   label: "Rename",
   run(bench, { address, name }) {
     const text = name.trim()
+    if (!isListed(bench.store.getState().scene, address)) return nowhere(address)
     return bench.change("renamed", (draft) => {
       const item = valueAt(draft as Scene, address) as { name?: string; label?: string; part?: string } | undefined
       if (item === undefined) return
@@ -102,19 +105,29 @@ export const renameItem: Command<{ address: Address; name: string }> = {
   },
 }
 
-/** Gives a V-bar an arm on one side: like the other arm where there is one. */
+/** Gives a V-bar an arm on a side that has none: like the other arm where there is one. */
 export const addArm: Command<{ vbar: Address; side: "left" | "right" }> = {
   id: "add-arm",
   label: "Add an arm",
   run(bench, { vbar, side }) {
     const other = side === "left" ? "right" : "left"
-    const model = valueAt(bench.store.getState().scene, [...vbar, other]) as Arm | undefined
+    const { scene } = bench.store.getState()
+    const bar = valueAt(scene, vbar) as Partial<Element> | undefined
+    if (bar?.part !== "vbar") return nowhere(vbar)
+    if (bar[side] !== undefined) {
+      return failure({ code: "not-allowed", path: pathText([...vbar, side]), message: "this side has its arm already" })
+    }
+    const model = bar[other]
     return bench.change(`${side} arm added`, (draft) => {
-      const bar = valueAt(draft as Scene, vbar) as Partial<Record<typeof side, Arm>> | undefined
-      if (bar !== undefined) bar[side] = model === undefined ? newArm() : structuredClone(model)
+      const bare = valueAt(draft as Scene, vbar) as Partial<Record<typeof side, Arm>>
+      bare[side] = model === undefined ? newArm() : structuredClone(model)
     })
   },
 }
+
+/** Whether an address names an entry that stands in a list: an element or an accessory, not an arm. */
+const isListed = (scene: Scene, address: Address): boolean =>
+  Array.isArray(valueAt(scene, address.slice(0, -1))) && valueAt(scene, address) !== undefined
 
 /** A list and the index an address names in it. */
 function place(draft: object, address: Address): [unknown[], number] {
@@ -135,7 +148,8 @@ function remove(address: Address): Recipe {
 }
 
 /** Whether a chain has an extender, and where: the picture's add-or-remove toggle. */
-export const extenderIn = (chain: readonly Element[]): number => chain.findIndex((element) => element.part === "extender")
+export const extenderIn = (chain: readonly Element[]): number =>
+  chain.findIndex((element) => element.part === "extender")
 
 /** Adds an extender at the root of a chain, or takes the first one away. */
 export const toggleExtender: Command<{ chain: Address }> = {

@@ -35,8 +35,20 @@ describe("a change", () => {
   })
 
   test.each<[string, Recipe, string]>([
-    ["a number off its range", (draft) => void (draft.bow.braceHeightMm = 7), "bow.braceHeightMm"],
-    ["a rule between numbers", (draft) => void (draft.bow.drawLengthMm = 170), "bow.drawLengthMm"],
+    [
+      "a number off its range",
+      (draft) => {
+        draft.bow.braceHeightMm = 7
+      },
+      "bow.braceHeightMm",
+    ],
+    [
+      "a rule between numbers",
+      (draft) => {
+        draft.bow.drawLengthMm = 170
+      },
+      "bow.drawLengthMm",
+    ],
     ["an unknown key", (draft) => void Object.assign(draft.bow, { colour: "red" }), "bow.colour"],
   ])("that breaks %s is refused with the place, and the very same state stays", (_what, recipe, path) => {
     const bench = fullBench()

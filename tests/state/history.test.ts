@@ -42,7 +42,13 @@ function joined(first: Recipe, second: Recipe) {
 describe("two steps joined to one", () => {
   test.each<[string, Recipe, Recipe]>([
     ["the same number twice", brace(211), brace(217)],
-    ["two different numbers", brace(211), (draft) => void (draft.bow.nockHeightMm = 53)],
+    [
+      "two different numbers",
+      brace(211),
+      (draft) => {
+        draft.bow.nockHeightMm = 53
+      },
+    ],
     ["a list that grows twice", withSight, withScope],
     ["a list that grows and shrinks", withSight, firstOut],
     [
@@ -55,13 +61,19 @@ describe("two steps joined to one", () => {
     ],
     [
       "a key that comes and then changes",
-      (draft) => void (draft.target.massMaxG = 2900),
-      (draft) => void (draft.target.massMaxG = 3100),
+      (draft) => {
+        draft.target.massMaxG = 2900
+      },
+      (draft) => {
+        draft.target.massMaxG = 3100
+      },
     ],
     [
       "a key that goes and then comes back",
       (draft) => void delete draft.target.forwardMm,
-      (draft) => void (draft.target.forwardMm = [23, 57]),
+      (draft) => {
+        draft.target.forwardMm = [23, 57]
+      },
     ],
   ])("lead from the first scene to the last and back: %s", (_what, first, second) => {
     const { start, end, back, again } = joined(first, second)
