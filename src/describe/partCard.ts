@@ -6,8 +6,10 @@ import { partTitle } from "./partNames"
 export interface PartCard {
   readonly title: string
   readonly mass: string
-  /** Its part of the nose-down moment, with the share of the whole where there is a whole to share. */
+  /** Its part of the nose-down moment. */
   readonly moment: string
+  /** That as a share of the whole bow's; null where there is no whole to share. */
+  readonly share: string | null
 }
 
 /**
@@ -21,11 +23,11 @@ export function partCard({ scene, now }: Evaluation, path: string, choice: UnitC
   const part = now.parts.find((candidate) => candidate.path === path)
   if (part === undefined) return null
   const way = part.noseDown >= 0 ? "nose-down" : "nose-up"
-  const moment = `${said(Math.abs(part.noseDown), "moment", choice)} ${way}`
   return {
     title: partTitle(scene, path),
     mass: said(part.mass * 1e3, "mass", choice),
-    moment: Math.abs(now.noseDown) < LEAST_TO_SHARE ? moment : `${moment}, ${share(part.noseDown / now.noseDown)}`,
+    moment: `${said(Math.abs(part.noseDown), "moment", choice)} ${way}`,
+    share: Math.abs(now.noseDown) < LEAST_TO_SHARE ? null : share(part.noseDown / now.noseDown),
   }
 }
 
@@ -34,5 +36,5 @@ const share = (fraction: number): string => {
     .toFixed(0)
     .replace("-", "\u2212")
     .replace(/^\u22120$/, "0")
-  return `${percent}\u00a0% of the whole`
+  return `${percent}\u00a0% of the whole bow's`
 }

@@ -17,7 +17,9 @@ export function createCard(host: HTMLElement): Card {
   const element = host.appendChild(document.createElement("div"))
   element.className = "view3d-card"
   element.hidden = true
-  const [title, mass, moment] = ["strong", "div", "div"].map((tag) => element.appendChild(document.createElement(tag)))
+  const [title, mass, moment, share] = ["strong", "div", "div", "div"].map((tag) =>
+    element.appendChild(document.createElement(tag)),
+  )
   let frame: PictureFrame | null = null
   let path: string | null = null
   const write = (into: HTMLElement | undefined, text: string) => {
@@ -34,6 +36,7 @@ export function createCard(host: HTMLElement): Card {
       write(title, card.title)
       write(mass, card.mass)
       write(moment, card.moment)
+      write(share, card.share ?? "")
     },
     place(projector, width, height) {
       const part = path === null ? undefined : frame?.parts.get(path)

@@ -5,7 +5,7 @@ import type { PictureFrame } from "./picture"
 interface Outlined {
   readonly mesh: Mesh
   readonly plain: Material
-  readonly outline: Mesh
+  readonly outlines: readonly Mesh[]
 }
 
 /** Draws a line around the parts that are pointed at or selected, and brightens them. */
@@ -24,19 +24,18 @@ export function createHighlighter(parts: Object3D, looks: Looks): (frame: Pictur
       path,
       meshes.map((mesh) => {
         const plain = mesh.material as Material
-        const outline = hull(mesh, looks.outline)
+        const outlines = looks.outlines.map((material, order) => hull(mesh, material, order))
         mesh.material = looks.lit(plain)
-        mesh.add(outline)
-        return { mesh, plain, outline }
+        mesh.add(...outlines)
+        return { mesh, plain, outlines }
       }),
     )
   }
 
   const take = (path: string) => {
-    for (const { mesh, plain, outline } of lit.get(path) ?? []) {
+    for (const { mesh, plain, outlines } of lit.get(path) ?? []) {
       mesh.material = plain
-      mesh.remove(outline)
-      if (outline instanceof InstancedMesh) outline.dispose()
+      mesh.remove(...outlines)
     }
     lit.delete(path)
   }
@@ -51,18 +50,21 @@ export function createHighlighter(parts: Object3D, looks: Looks): (frame: Pictur
       const stale = lit.get(path)?.some(({ mesh }) => !isWithin(mesh, parts))
       if (stale) take(path)
       if (!lit.has(path)) put(path)
-      for (const { mesh, outline } of lit.get(path) ?? []) {
-        outline.geometry = mesh.geometry
-        if (outline instanceof InstancedMesh && mesh instanceof InstancedMesh) outline.count = mesh.count
+      for (const { mesh, outlines } of lit.get(path) ?? []) {
+        for (const outline of outlines) {
+          outline.geometry = mesh.geometry
+          if (outline instanceof InstancedMesh && mesh instanceof InstancedMesh) outline.count = mesh.count
+        }
       }
     }
   }
 }
 
-function hull(mesh: Mesh, material: Material): Mesh {
+function hull(mesh: Mesh, material: Material, order: number): Mesh {
   const made = mesh instanceof InstancedMesh ? sharing(mesh, material) : new Mesh(mesh.geometry, material)
   made.frustumCulled = false
   made.raycast = () => {}
+  made.renderOrder = order - 2
   return made
 }
 

@@ -53,7 +53,8 @@ export function createLabels(host: HTMLElement): Labels {
       if (known === undefined || known.wish.text !== wish.text || known.wish.look !== wish.look) {
         label.element.className = `view3d-label ${wish.look}`
         label.element.textContent = wish.text
-        label.width = 0
+        // All digits are of one width: measuring again, which lays the page out, is for other lengths only.
+        if (known?.wish.text.length !== wish.text.length || known.wish.look !== wish.look) label.width = 0
       }
       label.wish = wish
       labels.set(name, label)

@@ -34,8 +34,8 @@ export interface Looks {
   mark(ink: Ink): Material
   /** Colour of an ink now, for materials of one's own; `changed` is called with it at once and after each theme change. */
   follow(ink: Ink, changed: (colour: Color) => void): void
-  /** Line drawn around the part pointed at. */
-  readonly outline: Material
+  /** Lines drawn around the part pointed at: a light one within a dark one, to be seen on any ground. */
+  readonly outlines: readonly [outer: Material, inner: Material]
   /** Size of the picture, CSS px. */
   readonly pixels: Vector2
   /** Reads all colours again from the style sheet. */
@@ -80,8 +80,10 @@ export function createLooks(styles: CSSStyleDeclaration): Looks {
   }
   const surface = (look: Look) => once(look, () => standard(`part-${look}`, look, 0))
 
-  const outline = strokeLike(outlineVertex, pixels, 2.5)
-  follow("ink", (c) => outline.uniforms.colour!.value.copy(c))
+  const outer = strokeLike(outlineVertex, pixels, 4.5)
+  const inner = strokeLike(outlineVertex, pixels, 2.5)
+  follow("ink", (c) => outer.uniforms.colour!.value.copy(c))
+  follow("panel", (c) => inner.uniforms.colour!.value.copy(c))
 
   return {
     surface,
@@ -110,14 +112,14 @@ export function createLooks(styles: CSSStyleDeclaration): Looks {
         return material
       }),
     follow,
-    outline,
+    outlines: [outer, inner],
     pixels,
     recolour() {
       colours.clear()
       for (const { name, changed } of followers) changed(colour(name))
     },
     dispose() {
-      for (const material of [...made.values(), ...lit.values(), outline]) material.dispose()
+      for (const material of [...made.values(), ...lit.values(), outer, inner]) material.dispose()
     },
   }
 }
@@ -175,5 +177,6 @@ void main() {
     side: vertexShader === outlineVertex ? 1 : 2,
     transparent: true,
     depthTest: vertexShader === outlineVertex,
+    depthWrite: false,
   })
 }

@@ -28,7 +28,8 @@ describe("the card beside a part", () => {
     expect(card.mass).toBe("300\u00a0g")
     // 0.3 kg × 9.80665 m/s² × 0.5 m.
     const share = Math.round((0.3 * 9.80665 * 0.5 * 100) / evaluation.now.noseDown)
-    expect(card.moment).toBe(`1.47\u00a0N·m nose-down, ${share}\u00a0% of the whole`)
+    expect(card.moment).toBe("1.47\u00a0N·m nose-down")
+    expect(card.share).toBe(`${share}\u00a0% of the whole bow's`)
   })
 
   it("calls a part behind the grip nose-up with a negative share, and follows the units", () => {
@@ -37,7 +38,8 @@ describe("the card beside a part", () => {
       "accessories/behind",
       metric,
     )!
-    expect(card.moment).toMatch(/^0\.29\u00a0N·m nose-up, \u2212\d+\u00a0% of the whole$/)
+    expect(card.moment).toBe("0.29\u00a0N·m nose-up")
+    expect(card.share).toMatch(/^\u2212\d+\u00a0% of the whole bow's$/)
     expect(
       partCard(
         evaluated(() => {}),
@@ -53,7 +55,7 @@ describe("the card beside a part", () => {
       // What is missing to zero, hung one metre behind the grip.
       scene.accessories.push({ name: "counter", massG: (noseDown / 9.80665) * 1000, centreMm: [-1000, 0, 0] })
     })
-    expect(partCard(balanced, "accessories/ahead", metric)!.moment).toBe("1.47\u00a0N·m nose-down")
+    expect(partCard(balanced, "accessories/ahead", metric)!.share).toBeNull()
   })
 
   it("is none for a part the scene has not", () =>

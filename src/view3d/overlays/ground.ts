@@ -26,23 +26,13 @@ export function groundOverlay(looks: Looks, labels: Labels): Drawn {
     ]),
     looks.stroke("ink-soft", 2.2, 0.9),
   )
-  const ticks = Object.fromEntries(
-    Object.entries(marks).map(([unit, places]) => [
-      unit,
-      mesh(
-        strokeGeometry(
-          places.map(
-            (x) =>
-              [
-                [x, 0, -0.04],
-                [x, 0, 0.04],
-              ] as const,
-          ),
-        ),
-        looks.stroke("ink-soft", 2, 0.9),
-      ),
-    ]),
-  )
+  const tickShape = strokeGeometry([
+    [
+      [0, 0, -0.04],
+      [0, 0, 0.04],
+    ],
+  ])
+  const ticks = marks.mm.map(() => mesh(tickShape, looks.stroke("ink-soft", 2, 0.9)))
   const shadeMaterial = new MeshBasicMaterial({
     map: softSpot(),
     transparent: true,
@@ -53,14 +43,13 @@ export function groundOverlay(looks: Looks, labels: Labels): Drawn {
   const plane = new PlaneGeometry(1, 1).rotateX(-Math.PI / 2)
   const shade = mesh(plane, shadeMaterial)
   shade.renderOrder = -1
-  object.add(way, head, ...Object.values(ticks), shade)
+  object.add(way, head, ...ticks, shade)
   return {
     object,
     update({ state: { preferences }, evaluation: { now }, ground, line }) {
       const { show, lengthUnit } = preferences
       object.visible = show.ground
       object.position.y = ground
-      for (const [unit, each] of Object.entries(ticks)) each.visible = unit === lengthUnit
       layBetween(way, [line.from, 0, 0], [line.to, 0, 0])
       head.position.x = line.to
       const ends = now.parts.flatMap((part) => (part.axis === undefined ? [] : [part.centre]))
@@ -73,16 +62,17 @@ export function groundOverlay(looks: Looks, labels: Labels): Drawn {
       const toward = { text: "to the target", at: along(line.to), side: "above", look: "way", rank: 7 } as const
       labels.put("target way", words ? toward : null)
       marks[lengthUnit].forEach((x, index) => {
-        const text = groundLabel(x, preferences)
-        labels.put(
-          `mark ${index}`,
-          words && x < line.to - 0.05 ? { text, at: along(x), side: "below", look: "", rank: 1 } : null,
-        )
+        const within = x < line.to - 0.05
+        const tick = ticks[index]!
+        tick.visible = within
+        tick.position.x = x
+        const wish = { text: groundLabel(x, preferences), at: along(x), side: "below", look: "", rank: 1 } as const
+        labels.put(`mark ${index}`, words && within ? wish : null)
       })
     },
     dispose() {
       head.geometry.dispose()
-      for (const each of Object.values(ticks)) each.geometry.dispose()
+      tickShape.dispose()
       plane.dispose()
       shadeMaterial.map?.dispose()
       shadeMaterial.dispose()
