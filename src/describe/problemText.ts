@@ -8,7 +8,13 @@ export const problemText = (scene: Scene, errors: readonly SceneError[]): string
   errors.map((error) => `${placed(scene, error)}.`).join(" ")
 
 function placed(scene: Scene, error: SceneError): string {
-  const slot = slotsOf(scene).find(({ address }) => pathText(address) === error.path)
-  if (slot === undefined) return errorLine(error)
-  return `${partTitle(scene, slot.owner)}, ${slot.label}: ${error.message}`
+  if (error.path === "") return error.message
+  const here = slotsOf(scene).map((slot) => ({ slot, path: pathText(slot.address) }))
+  const exact = here.find(({ path }) => path === error.path)
+  if (exact !== undefined) return `${partTitle(scene, exact.slot.owner)}, ${exact.slot.label}: ${error.message}`
+  // A rule between the numbers of one list, such as both ends of a target.
+  const inside = here.find(({ path }) => path.startsWith(`${error.path}[`))
+  if (inside !== undefined)
+    return `${partTitle(scene, inside.slot.owner)}, ${inside.slot.field.label}: ${error.message}`
+  return errorLine(error)
 }

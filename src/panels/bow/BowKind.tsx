@@ -1,0 +1,70 @@
+import { useState } from "react"
+import { setHand } from "../../commands/bench"
+import { setBowKind, setStringWrap } from "../../commands/bow"
+import { problemText } from "../../describe/problemText"
+import type { Result } from "../../scene/errors"
+import { useBench, useLive } from "../../state/useBench"
+import { Choice } from "../Choice"
+
+/** Recurve or compound, right- or left-handed. */
+export function BowKind() {
+  const bench = useBench()
+  const kind = useLive(({ scene }) => scene.bow.kind)
+  const hand = useLive(({ scene }) => scene.bow.hand)
+  const { problem, told } = useProblem()
+  return (
+    <>
+      <Choice
+        name="Kind of bow"
+        value={kind}
+        options={[
+          ["recurve", "recurve"],
+          ["compound", "compound"],
+        ]}
+        onChoose={(next) => told(setBowKind.run(bench, { kind: next }))}
+      />
+      <p className="sheet-hint">Switching keeps all but the limbs, and is one Undo away.</p>
+      <Choice
+        name="Archer shoots"
+        value={hand}
+        options={[
+          ["right", "right-handed"],
+          ["left", "left-handed"],
+        ]}
+        onChoose={(next) => told(setHand.run(bench, { hand: next }))}
+      />
+      {problem}
+    </>
+  )
+}
+
+/** For recurves only: near brace the string of a strongly curved limb lies on it. */
+export function StringWrap() {
+  const bench = useBench()
+  const wrap = useLive(({ scene }) => (scene.bow.kind === "recurve" ? scene.bow.stringWrap : null))
+  const { problem, told } = useProblem()
+  if (wrap === null) return null
+  return (
+    <>
+      <label className="check">
+        <input type="checkbox" checked={wrap} onChange={() => told(setStringWrap.run(bench, { wrap: !wrap }))} />
+        The string lies on the limbs near brace
+      </label>
+      {problem}
+    </>
+  )
+}
+
+function useProblem() {
+  const bench = useBench()
+  const [text, setText] = useState<string | null>(null)
+  const told = (result: Result<void>) =>
+    setText(result.ok ? null : problemText(bench.store.getState().scene, result.errors))
+  const problem =
+    text === null ? null : (
+      <p className="problem" role="alert">
+        {text}
+      </p>
+    )
+  return { problem, told }
+}

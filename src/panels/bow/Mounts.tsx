@@ -1,0 +1,53 @@
+import { useState } from "react"
+import { addMount } from "../../commands/bow"
+import { removeItem } from "../../commands/parts"
+import { problemText } from "../../describe/problemText"
+import type { Result } from "../../scene/errors"
+import { type MountName, mountNames } from "../../scene/schema"
+import { useBench, useLive } from "../../state/useBench"
+import { OwnedFields } from "../OwnedFields"
+
+/** Where chains are screwed into the riser, and which way they point there. */
+export function Mounts() {
+  return (
+    <>
+      {mountNames.map((mount) => (
+        <MountFields key={mount} mount={mount} />
+      ))}
+    </>
+  )
+}
+
+function MountFields({ mount }: { mount: MountName }) {
+  const bench = useBench()
+  const present = useLive(({ scene }) => scene.mounts[mount] !== undefined)
+  const used = useLive(({ scene }) => scene.rig.some((entry) => entry.mount === mount))
+  const [problem, setProblem] = useState<string | null>(null)
+  const told = (result: Result<void>, said: string) => {
+    setProblem(result.ok ? null : problemText(bench.store.getState().scene, result.errors))
+    if (result.ok) bench.say(said)
+  }
+  const toggle = () => {
+    const name = `${mount} mount`
+    if (!present) return told(addMount.run(bench, { mount }), `${name} added`)
+    told(removeItem.run(bench, { address: ["mounts", mount], name }), `${name} removed`)
+  }
+  return (
+    <fieldset className="mount-fields">
+      <legend>{`${mount.charAt(0).toUpperCase()}${mount.slice(1)} mount`}</legend>
+      <OwnedFields owner={`mounts/${mount}`} />
+      {used ? (
+        <p className="sheet-hint">Carries a part of the rig.</p>
+      ) : (
+        <button type="button" onClick={toggle}>
+          {present ? `Remove the ${mount} mount` : `Add a ${mount} mount`}
+        </button>
+      )}
+      {problem !== null && (
+        <p className="problem" role="alert">
+          {problem}
+        </p>
+      )}
+    </fieldset>
+  )
+}

@@ -1,0 +1,50 @@
+import { useState } from "react"
+import { problemText } from "../../describe/problemText"
+import { type TargetKey, targetKeys } from "../../scene/suggest"
+import { useBench, useLive } from "../../state/useBench"
+import { NumberField } from "../NumberField"
+import { switchTarget, targetTitles } from "./targets"
+
+/** Each target with a switch; its range stands below while it is on. */
+export function TargetFields() {
+  return (
+    <>
+      {targetKeys.map((key) => (
+        <TargetField key={key} of={key} />
+      ))}
+    </>
+  )
+}
+
+function TargetField({ of: key }: { of: TargetKey }) {
+  const bench = useBench()
+  const on = useLive(({ scene }) => scene.target[key] !== undefined)
+  const [problem, setProblem] = useState<string | null>(null)
+  const toggle = () => {
+    const result = switchTarget(bench, key)
+    setProblem(result.ok ? null : problemText(bench.store.getState().scene, result.errors))
+    if (result.ok) bench.say(`Target for ${targetTitles[key].toLowerCase()} ${on ? "dropped" : "set"}`)
+  }
+  return (
+    <fieldset className="target-field">
+      <legend>
+        <label className="check">
+          <input type="checkbox" checked={on} onChange={toggle} />
+          {targetTitles[key]}
+        </label>
+      </legend>
+      {on && key === "massMaxG" && <NumberField of="target:massMaxG" label="At most" />}
+      {on && key !== "massMaxG" && (
+        <>
+          <NumberField of={`target:${key}.from`} label="From" />
+          <NumberField of={`target:${key}.to`} label="To" />
+        </>
+      )}
+      {problem !== null && (
+        <p className="problem" role="alert">
+          {problem}
+        </p>
+      )}
+    </fieldset>
+  )
+}

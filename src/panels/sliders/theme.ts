@@ -1,0 +1,33 @@
+/** leva in the page's own colours, which follow the light and the dark theme by themselves. */
+export const levaTheme = {
+  colors: {
+    elevation1: "var(--panel)",
+    elevation2: "var(--panel)",
+    elevation3: "var(--panel-sunk)",
+    accent1: "var(--ink-soft)",
+    accent2: "var(--ink-soft)",
+    accent3: "var(--ink)",
+    highlight1: "var(--line-strong)",
+    highlight2: "var(--ink)",
+    highlight3: "var(--ink)",
+    vivid1: "var(--ink)",
+    folderWidgetColor: "var(--ink)",
+    folderTextColor: "var(--ink)",
+    toolTipBackground: "var(--ink)",
+    toolTipText: "var(--panel)",
+  },
+  radii: { xs: "4px", sm: "6px", lg: "6px" },
+  space: { sm: "6px", md: "4px", rowGap: "6px", colGap: "8px" },
+  fonts: { mono: "inherit", sans: "inherit" },
+  fontSizes: { root: "13px" },
+  fontWeights: { folder: "650" },
+  sizes: {
+    rootWidth: "100%",
+    controlWidth: "178px",
+    numberInputMinWidth: "64px",
+    scrubberWidth: "12px",
+    scrubberHeight: "24px",
+    rowHeight: "32px",
+    folderTitleHeight: "32px",
+  },
+}
