@@ -1,7 +1,7 @@
 import { useLayoutEffect, useMemo, useSyncExternalStore } from "react"
 import type { PartKind } from "../scene/assemble"
 import type { Evaluation } from "../scene/evaluate"
-import { drawPart } from "./parts/index"
+import { drawPart } from "./parts"
 import { type Drawn, type Picture, usePicture } from "./picture"
 
 /** All parts of the bow. Renders again only when a part comes, goes or becomes another kind; all else is done in place. */
