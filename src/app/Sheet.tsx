@@ -1,11 +1,15 @@
 import { lazy, type KeyboardEvent, type ReactNode, Suspense, useRef, useState } from "react"
+import { download } from "../files/saveFile"
 
 const RigSheet = lazy(() => import("../panels/RigSheet"))
 const BowSheet = lazy(() => import("../panels/BowSheet"))
+const DrawSheet = lazy(() => import("../panels/draw/DrawSheet"))
 const SlidersSheet = lazy(() => import("../panels/SlidersSheet"))
 
-const pages = ["Balance", "Rig", "Bow", "Sliders"] as const
+const pages = ["Balance", "Rig", "Bow", "Draw", "Sliders"] as const
 type Page = (typeof pages)[number]
+
+const saveTable = (name: string, text: string) => download(`${name}.csv`, text, "text/csv;charset=utf-8")
 
 /** The column beside the picture. The balance page stays in place when another is shown, so its numbers stay live. */
 export function Sheet({ balance }: { balance: ReactNode }) {
@@ -50,6 +54,7 @@ export function Sheet({ balance }: { balance: ReactNode }) {
             <Suspense fallback={<p className="sheet-loading">Loading…</p>}>
               {name === "Rig" && <RigSheet />}
               {name === "Bow" && <BowSheet />}
+              {name === "Draw" && <DrawSheet onSave={saveTable} />}
               {name === "Sliders" && <SlidersSheet />}
             </Suspense>
           )}

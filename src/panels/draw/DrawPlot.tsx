@@ -1,0 +1,122 @@
+import { useCallback, useMemo } from "react"
+import { amoLengthMm, drawCsv, drawPointText, energyText, SKETCH_NOTE } from "../../describe/drawText"
+import { fixed, said, shownUnit, type UnitChoice } from "../../describe/format"
+import { problemText } from "../../describe/problemText"
+import { type DrawWork, drawWork } from "../../scene/drawWork"
+import type { LimbPlace } from "../../scene/limbPlace"
+import type { Bow } from "../../scene/schema"
+import { useLive } from "../../state/useBench"
+import { Plot } from "../plot/Plot"
+import type { PlotContent } from "../plot/plotted"
+import type { SaveTable } from "./DrawSheet"
+
+/** Force against draw, with the energy under it, and the numbers that belong to it. */
+export function DrawPlot({ onSave }: { onSave: SaveTable }) {
+  const bow = useLive(({ scene }) => scene.bow)
+  const work = useMemo(() => drawWork(bow), [bow])
+  const scene = useLive((state) => state.scene)
+  return (
+    <section>
+      <h2 className="sheet-heading">Draw curve</h2>
+      {work.ok ? (
+        <Curve work={work.value} bow={bow} onSave={onSave} />
+      ) : (
+        <p className="problem">{problemText(scene, work.errors)}</p>
+      )}
+    </section>
+  )
+}
+
+function Curve({ work, bow, onSave }: { work: DrawWork; bow: Bow; onSave: SaveTable }) {
+  const limbs = useLive(({ evaluation }) => evaluation.now.limbs)
+  const units = useLive(({ preferences }) => preferences)
+  const content = useMemo(() => contentOf(work, bow, limbs, units), [work, bow, limbs, units])
+  const say = useCallback((index: number) => drawPointText(work.points[index]!, units), [work, units])
+  const length = shownUnit("length", units)
+  const force = shownUnit("newtons", units)
+  const most = Math.max(...work.points.map(({ forceN }) => forceN)) * force.factor
+  // A round end that stays put while a draw weight is dragged.
+  const top = roundUp(most * 1.12)
+  return (
+    <>
+      {work.sketch && <p className="draw-note">{SKETCH_NOTE}</p>}
+      <Plot
+        name={`Force against draw${work.sketch ? ", a sketch" : ""}`}
+        content={content}
+        say={say}
+        start={work.points.length - 1}
+        xAxis={{ label: `drawn back from the grip, ${length.unit}`, decimals: length.decimals }}
+        yAxis={{ label: `force, ${force.unit}`, span: [0, top], decimals: force.decimals }}
+        nameRoom={14}
+      />
+      <dl className="figure-rows">
+        <Row name="Energy stored at full draw" value={work.storedJ} text={energyText(work.storedJ)} of="storedJ" />
+        {work.fullness !== null && (
+          <Row name="Fullness, W/(F·draw)" value={work.fullness} text={fixed(work.fullness, 3)} of="fullness" />
+        )}
+        <Row name="Draw weight" value={bow.drawWeightLbf} text={weightText(bow, units)} of="drawWeightLbf" />
+        <Row
+          name="AMO draw length"
+          value={amoLengthMm(bow.drawLengthMm)}
+          text={said(amoLengthMm(bow.drawLengthMm), "length", units)}
+          of="amoLengthMm"
+        />
+      </dl>
+      {work.fullness !== null && (
+        <p className="draw-note">
+          Fullness is the stored energy over draw force times the way from brace to full draw: a half for a straight
+          line.
+        </p>
+      )}
+      <button type="button" onClick={() => onSave("draw-curve", drawCsv(work))}>
+        Save CSV
+      </button>
+    </>
+  )
+}
+
+function Row({ name, value, text, of }: { name: string; value: number; text: string; of: string }) {
+  return (
+    <div className="figure-row">
+      <dt>{name}</dt>
+      <dd data-figure={of} data-value={value}>
+        {text}
+      </dd>
+    </div>
+  )
+}
+
+const weightText = (bow: Bow, units: UnitChoice): string =>
+  `${said(bow.drawWeightLbf, "force", units)}${bow.kind === "compound" ? " at the peak" : ""}`
+
+function contentOf(work: DrawWork, bow: Bow, limbs: LimbPlace, units: UnitChoice): PlotContent {
+  const length = shownUnit("length", units).factor
+  const force = shownUnit("newtons", units).factor
+  const last = work.points.at(-1)!
+  const amo = said(amoLengthMm(last.drawMm), "length", units)
+  const weight = bow.kind === "compound" ? said(last.forceN, "newtons", units) : said(bow.drawWeightLbf, "force", units)
+  return {
+    x: work.points.map(({ drawMm }) => drawMm * length),
+    lines: [
+      {
+        name: "",
+        values: work.points.map(({ forceN }) => forceN * force),
+        width: 2,
+        ink: "--ink",
+        shaded: true,
+        ...(work.sketch ? { dash: [8, 5] } : {}),
+      },
+    ],
+    marks: [
+      { kind: "corner", x: last.drawMm * length, y: last.forceN * force, text: `${weight} at ${amo} AMO` },
+      { kind: "point", x: limbs.draw * 1e3 * length, y: limbs.holdForce * force, text: "now" },
+    ],
+  }
+}
+
+/** The next of 1, 1.5, 2, 3, 4, 5, 6, 8, 10 times a power of ten. */
+function roundUp(value: number): number {
+  if (!(value > 0)) return 1
+  const power = 10 ** Math.floor(Math.log10(value))
+  return ([1, 1.5, 2, 3, 4, 5, 6, 8, 10].find((digit) => digit * power >= value) ?? 10) * power
+}

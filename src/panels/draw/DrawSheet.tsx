@@ -1,0 +1,36 @@
+import { DRY_FIRE_CAUTION } from "../../describe/drawText"
+import { useBench } from "../../state/useBench"
+import "./draw.css"
+import { DrawPlot } from "./DrawPlot"
+import { LineOfPull } from "./LineOfPull"
+import { useDrawPlay } from "./useDrawPlay"
+import { WhyTable } from "./WhyTable"
+
+/** Hands a table over as a file: its name without ending, and its text. */
+export type SaveTable = (name: string, text: string) => void
+
+/** What drawing does: the curve and its work, why the balance changes, and the line of pull. */
+export default function DrawSheet({ onSave }: { onSave: SaveTable }) {
+  const { state, problem, play, pause } = useDrawPlay(useBench())
+  return (
+    <div className="draw-sheet">
+      <section>
+        <h2 className="sheet-heading">Draw, hold, let down</h2>
+        <div className="draw-play">
+          <button type="button" onClick={state === "playing" ? pause : play}>
+            {state === "playing" ? "Pause" : state === "paused" ? "Go on" : "Play"}
+          </button>
+          <p className="draw-caution">{DRY_FIRE_CAUTION}</p>
+        </div>
+        {problem !== null && (
+          <p className="problem" role="alert">
+            {problem}
+          </p>
+        )}
+      </section>
+      <DrawPlot onSave={onSave} />
+      <WhyTable />
+      <LineOfPull />
+    </div>
+  )
+}

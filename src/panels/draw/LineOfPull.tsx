@@ -1,0 +1,105 @@
+import { useId, useState } from "react"
+import { RADIAN_PER_DEGREE } from "../../core/constants"
+import { liftSlopes, slopeWords } from "../../describe/drawText"
+import { fieldSaid } from "../../describe/fieldText"
+import type { BenchState } from "../../state/bench"
+import { useLive } from "../../state/useBench"
+import { NumberField } from "../NumberField"
+import { Readout } from "../Readout"
+import { useRange } from "../useRange"
+import { useSlot } from "../useSlot"
+
+/** Where the pull passes the grip, and what that lifts. */
+export function LineOfPull() {
+  const perDegree = useLive((state) => slopes(state).perDegree)
+  const perMillimetre = useLive((state) => slopes(state).perMillimetre)
+  const units = useLive(({ preferences }) => preferences)
+  return (
+    <section>
+      <h2 className="sheet-heading">Line of pull</h2>
+      <dl className="figure-rows">
+        <div className="figure-row">
+          <dt>Lift at full draw</dt>
+          <dd>
+            <Readout of="fullDraw.liftNm" sign />
+          </dd>
+        </div>
+        <div className="figure-row">
+          <dt>Net of lift and weight</dt>
+          <dd>
+            <Readout of="fullDraw.netLiftNm" sign />
+          </dd>
+        </div>
+      </dl>
+      <LiftKnob of="archer:elbowElevationDeg" label="Draw elbow above the arrow line" from={-5} to={15} />
+      <p className="draw-note">{slopeWords("Each degree", perDegree, units)}</p>
+      <LiftKnob of="bow:nockHeightMm" label="Nock height above the grip" from={0} to={100} />
+      <p className="draw-note">
+        {units.lengthUnit === "mm"
+          ? slopeWords("Each millimetre", perMillimetre, units)
+          : slopeWords("Each tenth of an inch", perMillimetre * 2.54, units)}
+      </p>
+    </section>
+  )
+}
+
+function slopes({ scene, evaluation }: BenchState) {
+  return liftSlopes({
+    force: evaluation.fullDraw.limbs.holdForce,
+    nockHeight: scene.bow.nockHeightMm / 1e3,
+    draw: scene.bow.drawLengthMm / 1e3,
+    elbow: scene.archer.elbowElevationDeg * RADIAN_PER_DEGREE,
+  })
+}
+
+interface KnobProps {
+  readonly of: string
+  readonly label: string
+  /** Where the number usually lies; the slider is as wide as the file allows once it lies elsewhere. */
+  readonly from: number
+  readonly to: number
+}
+
+/** One number as a field and as a slider. */
+function LiftKnob({ of: key, label, from, to }: KnobProps) {
+  const slot = useSlot(key)
+  return slot === null ? null : (
+    <div className="lift-knob">
+      <NumberField of={key} label={label} />
+      <LiftSlider of={key} label={label} from={from} to={to} />
+    </div>
+  )
+}
+
+function LiftSlider({ of: key, label, from, to }: KnobProps) {
+  const slot = useSlot(key)
+  const units = useLive(({ preferences }) => preferences)
+  const id = useId()
+  const value = slot?.value ?? 0
+  const outside = value < from || value > to
+  const [wide, setWide] = useState(outside)
+  // Once wide it stays wide: a scale that shrinks under a dragging hand would throw the value about.
+  if (outside && !wide) setWide(true)
+  const { ref, problem } = useRange(key, value)
+  if (slot === null) return null
+  return (
+    <>
+      <input
+        ref={ref}
+        type="range"
+        min={wide ? slot.field.min : from}
+        max={wide ? slot.field.max : to}
+        step={slot.field.step}
+        defaultValue={value}
+        aria-label={`${label}, slider`}
+        aria-valuetext={fieldSaid(value, slot.field.quantity, units)}
+        aria-describedby={problem === null ? undefined : id}
+      />
+      {problem !== null && (
+        <p className="problem" role="alert" id={id}>
+          {problem}
+        </p>
+      )}
+    </>
+  )
+}

@@ -1,0 +1,94 @@
+import type uPlot from "uplot"
+import type { PlotContent, PlotMark } from "./plotted"
+
+const FONT_PX = 12
+/** Between two names at line ends, CSS pixels. */
+const NAME_STEP = 15
+
+/** A colour of the present theme, as the page has it now. */
+export const themeColour = (name: string): string =>
+  getComputedStyle(document.documentElement).getPropertyValue(name).trim() || "#888"
+
+/** Names at the ends of the lines, and the marks, on top of the drawn plot. */
+export function drawNotes(plot: uPlot, content: PlotContent): void {
+  const { ctx } = plot
+  const scale = devicePixelRatio
+  ctx.save()
+  ctx.font = `${FONT_PX * scale}px ${getComputedStyle(document.documentElement).fontFamily}`
+  for (const mark of content.marks) drawMark(plot, mark, scale)
+  nameLines(plot, content, scale)
+  ctx.restore()
+}
+
+function drawMark(plot: uPlot, mark: PlotMark, scale: number): void {
+  const { ctx, bbox } = plot
+  const right = bbox.left + bbox.width
+  const bottom = bbox.top + bbox.height
+  const x = plot.valToPos(mark.x, "x", true)
+  if (!(x >= bbox.left - 1 && x <= right + 1)) return
+  const y = mark.y === undefined ? bbox.top : plot.valToPos(mark.y, "y", true)
+  ctx.strokeStyle = ctx.fillStyle = themeColour("--ink")
+  ctx.lineWidth = scale
+  ctx.setLineDash([2 * scale, 3 * scale])
+  ctx.beginPath()
+  if (mark.kind !== "point") {
+    ctx.moveTo(x, bottom)
+    ctx.lineTo(x, y)
+  }
+  if (mark.kind === "corner") ctx.lineTo(bbox.left, y)
+  ctx.stroke()
+  ctx.setLineDash([])
+  if (mark.kind !== "upright") dot(ctx, x, y, (mark.kind === "point" ? 6 : 4) * scale, mark.kind === "point")
+  if (mark.text === "") return
+  const width = ctx.measureText(mark.text).width
+  const gap = 8 * scale
+  const toLeft = x + gap + width > right
+  ctx.textAlign = toLeft ? "right" : "left"
+  ctx.textBaseline = mark.kind === "point" ? "top" : "bottom"
+  const lineHeight = FONT_PX * scale
+  const wanted = mark.kind === "upright" ? bbox.top + lineHeight : mark.kind === "point" ? y + gap / 2 : y - gap / 2
+  // A point on the foot of the plot keeps its word inside, off the axis.
+  const lowest = mark.kind === "point" ? bottom - lineHeight : bottom
+  ctx.fillText(mark.text, toLeft ? x - gap : x + gap, Math.min(lowest, Math.max(bbox.top + lineHeight, wanted)))
+}
+
+function dot(ctx: CanvasRenderingContext2D, x: number, y: number, radius: number, filled: boolean): void {
+  ctx.beginPath()
+  ctx.arc(x, y, radius, 0, 2 * Math.PI)
+  ctx.save()
+  ctx.fillStyle = themeColour(filled ? "--ink" : "--panel")
+  ctx.fill()
+  ctx.restore()
+  ctx.stroke()
+}
+
+/** Each name beside its line's last point, moved apart where they would lie on each other. */
+function nameLines(plot: uPlot, { x, lines }: PlotContent, scale: number): void {
+  const { ctx, bbox } = plot
+  const ends = lines.flatMap(({ name, values, ink }) => {
+    let last = Math.min(values.length, x.length) - 1
+    while (last >= 0 && values[last] === null) last--
+    if (name === "" || last < 0) return []
+    return [
+      { name, ink, left: plot.valToPos(x[last]!, "x", true), top: plot.valToPos(values[last]!, "y", true), at: 0 },
+    ]
+  })
+  ends.sort((a, b) => a.top - b.top)
+  let free = bbox.top
+  for (const end of ends) {
+    end.at = Math.max(free, end.top)
+    free = end.at + NAME_STEP * scale
+  }
+  // What was pushed past the foot comes back up.
+  let floor = bbox.top + bbox.height
+  for (const end of [...ends].reverse()) {
+    end.at = Math.min(end.at, floor)
+    floor = end.at - NAME_STEP * scale
+  }
+  ctx.textAlign = "left"
+  ctx.textBaseline = "middle"
+  for (const end of ends) {
+    ctx.fillStyle = themeColour(end.ink)
+    ctx.fillText(end.name, Math.min(end.left, bbox.left + bbox.width) + 6 * scale, end.at)
+  }
+}
