@@ -2,7 +2,6 @@ import { Component, type ReactNode } from "react"
 import { newBench } from "../commands/bench"
 import { fileNameFor } from "../files/saveFile"
 import { download } from "../files/saveFile"
-import { serializeScene } from "../scene/serialize"
 import type { Bench } from "../state/bench"
 
 interface Props {
@@ -34,7 +33,7 @@ export class ErrorScreen extends Component<Props, { failed: Error | null }> {
           </button>
           <button
             type="button"
-            onClick={() => download(fileNameFor(scene.name), serializeScene(scene), "application/json")}
+            onClick={() => download(fileNameFor(scene.name), JSON.stringify(scene, null, 2), "application/json")}
           >
             Save the setup to a file
           </button>

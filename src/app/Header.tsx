@@ -23,7 +23,7 @@ export function Header({ onSettings }: { onSettings(): void }) {
         <button type="button" onClick={() => pickFile(bench)}>
           Open…
         </button>
-        <button type="button" onClick={() => saveFile(bench)}>
+        <button type="button" onClick={() => void saveFile(bench)}>
           Save
         </button>
         <SaveAs />
@@ -134,7 +134,7 @@ function SaveAs() {
         <form
           method="dialog"
           onSubmit={() => {
-            saveFile(bench, name)
+            void saveFile(bench, name)
           }}
         >
           <label>

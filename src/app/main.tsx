@@ -1,5 +1,6 @@
 import { createRoot } from "react-dom/client"
 import { browserStore } from "../files/browserStore"
+import { arrivingFileRules } from "../files/fileRules"
 import { keepSafe } from "../files/keepSafe"
 import { createFrameStore, soon } from "../state/frame"
 import { BenchContext } from "../state/useBench"
@@ -11,7 +12,8 @@ import "./theme.css"
 import { followTheme } from "./theme"
 
 const storage = browserStore()
-const bench = await startBench(storage, location.search)
+const { rules, fetch: fetchRules } = arrivingFileRules()
+const bench = await startBench(storage, location.search, rules)
 followTheme(bench.store)
 keepSafe(bench, storage, () => sceneAsked(location.search))
 listenForShortcuts(bench)
@@ -26,3 +28,11 @@ createRoot(host).render(
     </ErrorScreen>
   </BenchContext>,
 )
+
+// The validator comes once the first view stands, or at the latest with whatever needs it.
+const ready = new MutationObserver(() => {
+  if (document.documentElement.dataset.ready !== "true") return
+  ready.disconnect()
+  void fetchRules()
+})
+ready.observe(document.documentElement, { attributeFilter: ["data-ready"] })

@@ -20,7 +20,7 @@ export const save: Command = {
   label: "Save",
   shortcut: "mod+s",
   run(bench) {
-    saveFile(bench)
+    void saveFile(bench)
     return DONE
   },
 }
@@ -39,15 +39,19 @@ export function chord(event: Pick<KeyboardEvent, "key" | "ctrlKey" | "metaKey" |
 /** The other usual key for redo. */
 const ALIASES: Readonly<Record<string, string>> = { "mod+y": "mod+shift+z" }
 
+/** Inputs that hold no text and so have nothing of their own to undo. */
+const TEXTLESS = ["range", "checkbox", "radio", "button", "submit", "file", "color"]
+
+const isTyping = (target: EventTarget | null): boolean =>
+  target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement && !TEXTLESS.includes(target.type))
+
 /** Runs commands by their shortcuts, except undo and redo while a text is being typed: there they are the text's. */
 export function listenForShortcuts(bench: Bench): () => void {
   const listen = (event: KeyboardEvent) => {
     const pressed = chord(event)
     const command = commands.find((candidate) => candidate.shortcut === (ALIASES[pressed] ?? pressed))
     if (command === undefined) return
-    const typing = event.target instanceof HTMLInputElement || event.target instanceof HTMLTextAreaElement
-    const ownUndo = typing && (event.target as HTMLInputElement).type !== "range"
-    if (ownUndo && (command === undo || command === redo)) return
+    if (isTyping(event.target) && (command === undo || command === redo)) return
     event.preventDefault()
     if (command.enabled === undefined || command.enabled(bench.store.getState())) command.run(bench)
   }

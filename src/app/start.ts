@@ -1,13 +1,19 @@
-import firstScene from "../../scenes/target-recurve-straight-bar.json"
+import shippedFirst from "../../scenes/target-recurve-straight-bar.json"
 import { openScene } from "../commands/bench"
-import { type Autosave, readAutosave } from "../files/autosave"
+import type { Autosave } from "../files/autosave"
+import { hasAutosave } from "../files/autosaveWrite"
 import type { BrowserStore } from "../files/browserStore"
 import { readPreferences } from "../files/preferences"
 import { fetchShipped } from "../files/shipped"
-import { readScene } from "../scene/parse"
 import type { Scene } from "../scene/schema"
-import { newScene } from "../scene/templates"
 import { type Bench, createBench, type Notice } from "../state/bench"
+import type { FileRules } from "../state/check"
+
+/**
+ * What a first visitor sees. It is a shipped file in the form the bench saves, which a test holds it to, so it needs no
+ * validator before the first view.
+ */
+export const firstScene = shippedFirst as unknown as Scene
 
 /** The scene asked for in the page's address, `?scene=<name in scenes/>`. */
 export const sceneAsked = (search: string): string | null => new URLSearchParams(search).get("scene")
@@ -16,10 +22,10 @@ export const sceneAsked = (search: string): string | null => new URLSearchParams
  * The bench as it stands when the page opens: the scene asked for in the address, else what was on it last, else the
  * first shipped scene. Unsaved work is never dropped: where another scene was asked for, it can be brought back.
  */
-export async function startBench(store: BrowserStore, search: string): Promise<Bench> {
+export async function startBench(store: BrowserStore, search: string, rules: FileRules): Promise<Bench> {
   const asked = sceneAsked(search)
-  const autosave = readAutosave(store)
-  const bench = createBench(shippedFirst(), readPreferences(store))
+  const autosave = await lastWork(store)
+  const bench = createBench(firstScene, readPreferences(store), rules)
   if (asked === null || (autosave?.unsaved && autosave.source === asked)) {
     if (autosave !== null) restore(bench, autosave)
     return bench
@@ -64,7 +70,13 @@ const restored = (at: number): Notice => ({
 const clock = (at: number): string =>
   new Date(at).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" })
 
-function shippedFirst(): Scene {
-  const read = readScene(firstScene)
-  return read.ok ? read.value : newScene()
+async function lastWork(store: BrowserStore): Promise<Autosave | null> {
+  if (!hasAutosave(store)) return null
+  try {
+    const { readAutosave } = await import("../files/autosave")
+    return readAutosave(store)
+  } catch {
+    // The reader could not be fetched: the page starts all the same, and what is kept stays until something changes.
+    return null
+  }
 }

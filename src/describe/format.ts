@@ -34,9 +34,7 @@ export function shownUnit(quantity: Shown, choice: UnitChoice): ShownUnit {
         ? { unit: "oz", factor: 1 / GRAM_PER_OUNCE, decimals: 2 }
         : { unit: "g", factor: 1, decimals: 0 }
     case "length":
-      return inches
-        ? { unit: "in", factor: 1 / MM_PER_INCH, decimals: 2 }
-        : { unit: "mm", factor: 1, decimals: 1 }
+      return inches ? { unit: "in", factor: 1 / MM_PER_INCH, decimals: 2 } : { unit: "mm", factor: 1, decimals: 1 }
     case "force":
       return { unit: "lbf", factor: 1, decimals: 1 }
     case "newtons":

@@ -1,6 +1,7 @@
 import { chainsOf } from "../scene/address"
 import { nameCounter } from "../scene/assemble/parts"
-import { type Element, mountNames, type Scene } from "../scene/schema"
+import { mountNames } from "../scene/mountNames"
+import type { Element, Scene } from "../scene/schema"
 
 /** What a kind of rig part is called, in the middle of a sentence. */
 export const kindWords: Readonly<Record<Element["part"], string>> = {

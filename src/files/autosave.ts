@@ -1,11 +1,8 @@
 import * as z from "zod/mini"
 import { parseScene } from "../scene/parse"
 import type { Scene } from "../scene/schema"
-import { serializeScene } from "../scene/serialize"
-import { type BenchState, hasUnsavedChanges } from "../state/bench"
+import { AUTOSAVE_KEY } from "./autosaveWrite"
 import type { BrowserStore } from "./browserStore"
-
-const KEY = "autosave"
 
 /** What was on the bench when it was last seen. */
 export interface Autosave {
@@ -29,7 +26,7 @@ const record = z.object({
 
 /** The last autosave; null when there is none or it cannot be read (an older bench cannot read a newer scene). */
 export function readAutosave(store: BrowserStore): Autosave | null {
-  const text = store.read(KEY)
+  const text = store.read(AUTOSAVE_KEY)
   if (text === null) return null
   try {
     const { text: sceneText, ...rest } = record.parse(JSON.parse(text))
@@ -40,9 +37,4 @@ export function readAutosave(store: BrowserStore): Autosave | null {
   }
 }
 
-/** False when the browser did not take it. */
-export function writeAutosave(store: BrowserStore, state: BenchState, source: string | null, at: number): boolean {
-  const { scene, fileName } = state
-  const text = serializeScene(scene)
-  return store.write(KEY, JSON.stringify({ text, fileName, unsaved: hasUnsavedChanges(state), source, at }))
-}
+export { writeAutosave } from "./autosaveWrite"

@@ -1,5 +1,5 @@
 import type { Bench } from "../state/bench"
-import { writeAutosave } from "./autosave"
+import { writeAutosave } from "./autosaveWrite"
 import type { BrowserStore } from "./browserStore"
 import { writePreferences } from "./preferences"
 

@@ -1,5 +1,4 @@
 import { openScene } from "../commands/bench"
-import { parseScene } from "../scene/parse"
 import type { Bench } from "../state/bench"
 
 /** Far above any scene; keeps a film dropped by mistake from being read into memory. */
@@ -20,7 +19,14 @@ export async function openFile(bench: Bench, file: File): Promise<void> {
     refuse(`“${file.name}” could not be read.`)
     return
   }
-  const parsed = parseScene(text)
+  const reader = await import("../scene/parse").catch(() => null)
+  if (reader === null) {
+    refuse(
+      `“${file.name}” was not opened: the part of the page that reads files could not be fetched. Is the network there?`,
+    )
+    return
+  }
+  const parsed = reader.parseScene(text)
   const opened = parsed.ok ? openScene.run(bench, { scene: parsed.value, fileName: file.name, saved: true }) : parsed
   if (opened.ok) {
     bench.setView({ notice: null })

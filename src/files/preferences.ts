@@ -1,28 +1,36 @@
-import * as z from "zod/mini"
 import { defaultPreferences, type Overlay, overlays, type Preferences } from "../state/preferences"
 import type { BrowserStore } from "./browserStore"
 
 const KEY = "preferences"
 
-/** Each choice by itself, so that one this version does not know falls back without taking the others with it. */
-const stored = z.object({
-  massUnit: z.catch(z.enum(["g", "oz"]), defaultPreferences.massUnit),
-  lengthUnit: z.catch(z.enum(["mm", "in"]), defaultPreferences.lengthUnit),
-  forceUnit: z.catch(z.enum(["N", "lbf"]), defaultPreferences.forceUnit),
-  theme: z.catch(z.enum(["auto", "light", "dark"]), defaultPreferences.theme),
-  pairArms: z.catch(z.boolean(), defaultPreferences.pairArms),
-  show: z.catch(z.record(z.string(), z.boolean()), {}),
-})
+type Stored = Readonly<Record<string, unknown>>
 
+/** Each choice by itself, so that one this version does not know falls back without taking the others with it. */
 export function readPreferences(store: BrowserStore): Preferences {
-  const text = store.read(KEY)
-  if (text === null) return defaultPreferences
+  const read = stored(store)
+  const choice = <K extends "massUnit" | "lengthUnit" | "forceUnit" | "theme">(
+    key: K,
+    known: readonly Preferences[K][],
+  ) => known.find((value) => value === read[key]) ?? defaultPreferences[key]
+  const shown = (read.show !== null && typeof read.show === "object" ? read.show : {}) as Stored
+  const flag = (value: unknown, fallback: boolean) => (typeof value === "boolean" ? value : fallback)
+  const show = overlays.map((name): [Overlay, boolean] => [name, flag(shown[name], defaultPreferences.show[name])])
+  return {
+    massUnit: choice("massUnit", ["g", "oz"]),
+    lengthUnit: choice("lengthUnit", ["mm", "in"]),
+    forceUnit: choice("forceUnit", ["N", "lbf"]),
+    theme: choice("theme", ["auto", "light", "dark"]),
+    pairArms: flag(read.pairArms, defaultPreferences.pairArms),
+    show: Object.fromEntries(show) as Record<Overlay, boolean>,
+  }
+}
+
+function stored(store: BrowserStore): Stored {
   try {
-    const read = stored.parse(JSON.parse(text))
-    const show = overlays.map((name): [Overlay, boolean] => [name, read.show[name] ?? defaultPreferences.show[name]])
-    return { ...read, show: Object.fromEntries(show) as Record<Overlay, boolean> }
+    const read: unknown = JSON.parse(store.read(KEY) ?? "{}")
+    return read !== null && typeof read === "object" ? (read as Stored) : {}
   } catch {
-    return defaultPreferences
+    return {}
   }
 }
 

@@ -1,4 +1,4 @@
-import { serializeScene } from "../scene/serialize"
+import type { Scene } from "../scene/schema"
 import type { Bench } from "../state/bench"
 
 /** A name that every file system takes, from what the coach called the setup. */
@@ -8,25 +8,37 @@ export function fileNameFor(name: string): string {
     .replace(/[\u0300-\u036f]/g, "")
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")
-    .replace(/^-+|-+$/g, "")
+    .replace(/^-/, "")
     .slice(0, 80)
+    .replace(/-$/, "")
   return `${plain === "" ? "bow" : plain}.json`
 }
 
-/** `name` with `.json` at its end and nothing a file system refuses. */
+/** `name` with `.json` at its end and nothing printable that a file system refuses. */
 export function withJson(name: string): string {
-  const base = name.trim().replace(/[\\/:*?"<>|\u0000-\u001f]/g, "-")
+  const base = name.trim().replace(/[\\/:*?"<>|]/g, "-")
   if (base === "") return fileNameFor("")
   return base.toLowerCase().endsWith(".json") ? base : `${base}.json`
 }
 
 /** Hands the scene over as a file, under its own name or `fileName`, and marks it saved. */
-export function saveFile(bench: Bench, fileName?: string): void {
+export async function saveFile(bench: Bench, fileName?: string): Promise<void> {
+  const serializeScene = await fileWriter()
+  // Read after waiting: what is handed over is what is then marked as saved.
   const { scene, fileName: known } = bench.store.getState()
   const name = withJson(fileName ?? known ?? fileNameFor(scene.name))
   download(name, serializeScene(scene), "application/json")
   bench.markSaved(name)
   bench.say(`Saved as ${name}`)
+}
+
+/** The file's own layout; where that cannot be fetched any more, plain JSON, which opens just as well. */
+async function fileWriter(): Promise<(scene: Scene) => string> {
+  try {
+    return (await import("../scene/serialize")).serializeScene
+  } catch {
+    return (scene) => `${JSON.stringify(scene, null, 2)}\n`
+  }
 }
 
 /** Gives the browser a text to keep as a file. */

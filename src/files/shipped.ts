@@ -1,6 +1,4 @@
-import * as z from "zod/mini"
 import { failure, type Result } from "../scene/errors"
-import { parseScene } from "../scene/parse"
 import type { Scene } from "../scene/schema"
 
 export interface ShippedScene {
@@ -9,13 +7,14 @@ export interface ShippedScene {
   readonly name: string
 }
 
-const index = z.array(z.object({ file: z.string(), name: z.string() }))
-
 /** The scenes that come with the page. Rejects when they cannot be fetched. */
 export async function shippedScenes(): Promise<readonly ShippedScene[]> {
   const response = await fetch("scenes/index.json")
   if (!response.ok) throw new Error(`the list of scenes did not come (${response.status})`)
-  return index.parse(await response.json()).map(({ file, name }) => ({ id: file.replace(/\.json$/, ""), name }))
+  return ((await response.json()) as { file: string; name: string }[]).map(({ file, name }) => ({
+    id: file.replace(/\.json$/, ""),
+    name,
+  }))
 }
 
 /** One shipped scene by its name in `scenes/`. Never rejects: what goes wrong is an error with the name in it. */
@@ -25,7 +24,9 @@ export async function fetchShipped(id: string): Promise<Result<Scene>> {
   if (!/^[\w-]+$/.test(name)) return missing("is not the name of a scene that comes with the bench")
   try {
     const response = await fetch(`scenes/${name}.json`)
-    return response.ok ? parseScene(await response.text()) : missing("does not come with the bench")
+    if (!response.ok) return missing("does not come with the bench")
+    const { parseScene } = await import("../scene/parse")
+    return parseScene(await response.text())
   } catch {
     return missing("could not be fetched; is the network there?")
   }

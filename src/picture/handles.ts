@@ -5,7 +5,8 @@ import { partTitle } from "../describe/partNames"
 import { twinKey } from "../scene/address"
 import { metres, MM } from "../scene/assemble"
 import type { Evaluation, WeighedPart } from "../scene/evaluate"
-import { type MountName, mountNames, type Scene } from "../scene/schema"
+import { mountNames } from "../scene/mountNames"
+import type { MountName, Scene } from "../scene/schema"
 import { type Slot, slotsOf } from "../scene/slots"
 import type { Handle, HandleKind, Pane } from "./handle"
 import { chainReach, turningRadii } from "./reach"
@@ -64,10 +65,10 @@ export function handlesOf(scene: Scene, { now }: Evaluation): Handle[] {
     const { far, near } = turningRadii(chainReach(now.parts, arm, root))
     const direction = (splay: number, droop: number) => armDirection(splay * DEGREE, droop * DEGREE, side)
     put("angle", `${arm}:splayDeg`, `${nameOf(arm)} splay`, "top", (deg) =>
-      along(root, direction(deg, angleNow("droopDeg")), far),
+      along(root, direction(deg, angleNow("droopDeg")), near),
     )
     put("angle", `${arm}:droopDeg`, `${nameOf(arm)} droop`, "side", (deg) =>
-      along(root, direction(angleNow("splayDeg"), deg), near),
+      along(root, direction(angleNow("splayDeg"), deg), far),
     )
   }
 

@@ -1,4 +1,11 @@
-import { type DrawnBalance, drawnBalance, type GravityMoments, gravityInBow, gravityMoments, poseRotation } from "../core/balance"
+import {
+  type DrawnBalance,
+  drawnBalance,
+  type GravityMoments,
+  gravityInBow,
+  gravityMoments,
+  poseRotation,
+} from "../core/balance"
 import { RADIAN_PER_DEGREE as DEGREE } from "../core/constants"
 import { compose, type MassProperties, type Mat3, type Principal, principal, type Vec3 } from "../core/solids"
 import { freeTurnInertia, pendulumOf } from "../core/swing"

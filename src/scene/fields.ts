@@ -19,6 +19,10 @@ export type Quantity =
   | "damping"
   | "moment"
 
+/** Entries a list of the file may have: far above any bow, low enough that a broken file cannot stall the page. */
+export const MAX_ACCESSORIES = 60
+export const MAX_CHAIN = 40
+
 export interface NumberField {
   readonly label: string
   readonly quantity: Quantity

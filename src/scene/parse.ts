@@ -59,7 +59,9 @@ function plainMessage(issue: Issue): string {
         ? `too short; at least ${String(issue.minimum)} ${issue.origin === "string" ? "characters" : "entries"}`
         : issue.message
     case "invalid_type":
-      return NUMBER_WORDS.test(issue.message) ? issue.message : `${given(issue)}; ${SHAPES[issue.expected] ?? issue.expected} is needed`
+      return NUMBER_WORDS.test(issue.message)
+        ? issue.message
+        : `${given(issue)}; ${SHAPES[issue.expected] ?? issue.expected} is needed`
     default:
       return issue.message
   }

@@ -65,7 +65,9 @@ function elementErrors(element: Element, path: readonly PathStep[]): SceneError[
         ),
       ]
     case "vbar":
-      return (["left", "right"] as const).flatMap((side) => chainErrors(element[side]?.chain ?? [], [...path, side, "chain"]))
+      return (["left", "right"] as const).flatMap((side) =>
+        chainErrors(element[side]?.chain ?? [], [...path, side, "chain"]),
+      )
     case "weights":
     case "swing":
       return []

@@ -12,6 +12,8 @@ import {
   compoundLimbFields,
   elementFields,
   gyrationMm,
+  MAX_ACCESSORIES,
+  MAX_CHAIN,
   mountFields,
   type NumberField,
   placeMm,
@@ -36,9 +38,6 @@ const defaulted = (f: NumberField) => z._default(needed(f), f.fallback ?? 0)
 const triple = (f: NumberField) => z.tuple([needed(f), needed(f), needed(f)])
 const range = (f: NumberField) => z.optional(z.tuple([needed(f), needed(f)]))
 const text = (max: number) => z.string().check(z.maxLength(max))
-
-export const MAX_ACCESSORIES = 60
-export const MAX_CHAIN = 40
 
 const riser = z.strictObject({
   massG: needed(bowFields.riserMassG),
@@ -80,7 +79,12 @@ const anyBow = {
 const bow = z.discriminatedUnion(
   "kind",
   [
-    z.strictObject({ kind: z.literal("recurve"), ...anyBow, limbs: recurveLimbs, stringWrap: z._default(z.boolean(), false) }),
+    z.strictObject({
+      kind: z.literal("recurve"),
+      ...anyBow,
+      limbs: recurveLimbs,
+      stringWrap: z._default(z.boolean(), false),
+    }),
     z.strictObject({
       kind: z.literal("compound"),
       ...anyBow,
@@ -232,4 +236,3 @@ export type Arm = z.output<typeof arm>
 export type PartOf<K extends Element["part"]> = Extract<Element, { part: K }>
 export type Target = Scene["target"]
 export type Pose = Scene["pose"]
-export const mountNames = ["front", "upper", "lower", "back"] as const satisfies readonly MountName[]

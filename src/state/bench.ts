@@ -3,7 +3,7 @@ import { createStore, type StoreApi } from "zustand/vanilla"
 import { type Result, type SceneError, success } from "../scene/errors"
 import type { Evaluation } from "../scene/evaluate"
 import type { Scene } from "../scene/schema"
-import { checkScene } from "./check"
+import { checkScene, type FileRules, standingRules } from "./check"
 import {
   type Entry,
   type FileMark,
@@ -81,9 +81,17 @@ export interface Bench {
   say(text: string): void
 }
 
-/** Throws RangeError for a first scene that is not valid: shipped scenes are, and files come through `load`. */
-export function createBench(scene: Scene, preferences: Preferences = defaultPreferences): Bench {
-  const first = checkScene(scene)
+/**
+ * A bench with a first scene; throws RangeError when that is not valid (shipped scenes are, files come through `load`).
+ * `rules` are the file's rules as far as they are at hand; see check.ts.
+ */
+export function createBench(
+  scene: Scene,
+  preferences: Preferences = defaultPreferences,
+  rules: FileRules = standingRules,
+): Bench {
+  const check = (candidate: Scene) => checkScene(candidate, rules)
+  const first = check(scene)
   if (!first.ok)
     throw new RangeError(`the first scene is not valid: ${first.errors[0]?.path} ${first.errors[0]?.message}`)
   const store = createStore<BenchState>(() => ({
@@ -108,7 +116,7 @@ export function createBench(scene: Scene, preferences: Preferences = defaultPref
     const state = getState()
     const [scene, forward, backward] = produceWithPatches(state.scene, recipe)
     if (forward.length === 0) return success(undefined)
-    const checked = checkScene(scene)
+    const checked = check(scene)
     if (!checked.ok) return checked
     const entry: Entry = { label, forward, backward }
     const { gesture } = state
@@ -138,7 +146,7 @@ export function createBench(scene: Scene, preferences: Preferences = defaultPref
     const state = getState()
     const walked = step(state.history, state.scene)
     if (walked === null) return
-    const checked = checkScene(walked.scene)
+    const checked = check(walked.scene)
     // Every scene in the history was valid when it was left, so this cannot fail; if it does, nothing moves.
     if (!checked.ok) return
     const { scene, history, entry } = walked
@@ -159,7 +167,7 @@ export function createBench(scene: Scene, preferences: Preferences = defaultPref
     undo: () => walk(stepBack, "before", "Undone"),
     redo: () => walk(stepForward, "after", "Redone"),
     load(label, scene, { fileName, saved }) {
-      const checked = checkScene(scene)
+      const checked = check(scene)
       if (!checked.ok) return checked
       commit()
       const { scene: from, history, fileName: oldName, savedScene } = getState()

@@ -3,11 +3,11 @@ import { addAccessory, setBoxed } from "../../src/commands/accessories"
 import { addMount, setBowKind, setStringWrap } from "../../src/commands/bow"
 import { addChain, setJoint } from "../../src/commands/parts"
 import { newScene } from "../../src/scene/templates"
-import { createBench } from "../../src/state/bench"
+import { benchWith } from "../state/benches"
 import { figures } from "../../src/state/derived"
 
 const fresh = () => {
-  const bench = createBench(newScene())
+  const bench = benchWith(newScene())
   return { bench, scene: () => bench.store.getState().scene, numbers: () => figures(bench.store.getState()) }
 }
 
@@ -44,7 +44,7 @@ describe("switching the kind of bow", () => {
 
   test("to a recurve takes a new bow's stringing where its limbs cannot take the compound's", () => {
     const scene = newScene()
-    const bench = createBench(scene)
+    const bench = benchWith(scene)
     setBowKind.run(bench, { kind: "compound" })
     bench.change("a short brace", (draft) => {
       draft.bow.braceHeightMm = 50

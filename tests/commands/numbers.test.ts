@@ -3,10 +3,9 @@ import { allowedValue, asOneStep, clearNumber, setNumber, setNumbers, slotTitle 
 import type { Result } from "../../src/scene/errors"
 import { newScene } from "../../src/scene/templates"
 import { slotNamed, slotsOf } from "../../src/scene/slots"
-import { createBench } from "../../src/state/bench"
 import { fullDocument } from "../scene/documents"
 import { sceneOf } from "../scene/scenes"
-import { DONE, fullBench, fullScene, numberOn, sceneOn, stepsOn } from "../state/benches"
+import { benchWith, DONE, fullBench, fullScene, numberOn, sceneOn, stepsOn } from "../state/benches"
 
 const errorsOf = (result: Result<void>) => (result.ok ? [] : result.errors)
 const LEFT = "front/vbar/left"
@@ -123,7 +122,7 @@ describe("paired arms", () => {
 
   test("are arms only: accessories called left and right have nothing to do with each other", () => {
     const accessories = ["left", "right"].map((name, index) => ({ name, massG: 31 + index, centreMm: [3, 5, 7] }))
-    const bench = createBench(sceneOf({ ...fullDocument(), accessories }))
+    const bench = benchWith(sceneOf({ ...fullDocument(), accessories }))
     setNumber.run(bench, { key: "accessories/left:massG", value: 53 })
     expect(sceneOn(bench).accessories.map(({ massG }) => massG)).toEqual([53, 32])
   })

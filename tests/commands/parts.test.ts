@@ -12,8 +12,8 @@ import {
 import type { Result } from "../../src/scene/errors"
 import type { Element } from "../../src/scene/schema"
 import { newScene } from "../../src/scene/templates"
-import { type Bench, createBench } from "../../src/state/bench"
-import { DONE, fullBench, fullScene, sceneOn, stepsOn } from "../state/benches"
+import type { Bench } from "../../src/state/bench"
+import { benchWith, DONE, fullBench, fullScene, sceneOn, stepsOn } from "../state/benches"
 
 const FRONT = ["rig", 0, "chain"]
 const VBAR = [...FRONT, 1]
@@ -82,7 +82,7 @@ describe("adding a part", () => {
 
 describe("using a mount", () => {
   test("starts a chain on it, and makes the mount where the bow has none", () => {
-    const bench = createBench(newScene())
+    const bench = benchWith(newScene())
     bench.change("no upper mount", (draft) => {
       delete draft.mounts.upper
     })

@@ -4,7 +4,7 @@ import type { Scene } from "../../src/scene/schema"
 import { evaluate } from "../../src/scene/evaluate"
 import { newAccessory, newArm, newElement, newScene } from "../../src/scene/templates"
 import type { BenchState } from "../../src/state/bench"
-import { createBench } from "../../src/state/bench"
+import { benchWith } from "../state/benches"
 
 function rigged(): Scene {
   const scene = newScene()
@@ -67,7 +67,7 @@ describe("the rows of the parts table", () => {
 
 describe("the table's shape", () => {
   test("stays the same object while numbers change and is another once a part is added", () => {
-    const bench = createBench(rigged())
+    const bench = benchWith(rigged())
     const select = groupsSelector()
     const now = () => select(bench.store.getState() as BenchState)
     const first = now()

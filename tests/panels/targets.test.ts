@@ -2,9 +2,9 @@ import { expect, test } from "vitest"
 import { firstTarget, switchTarget } from "../../src/panels/bow/targets"
 import { targetKeys, targetStates } from "../../src/scene/suggest"
 import { newScene } from "../../src/scene/templates"
-import { createBench } from "../../src/state/bench"
+import { benchWith } from "../state/benches"
 
-const bare = () => createBench({ ...newScene(), target: {} })
+const bare = () => benchWith({ ...newScene(), target: {} })
 
 test("a target about the balance point or the mass begins around where the bow is, and so is met", () => {
   const bench = bare()
@@ -23,7 +23,7 @@ test("ranges begin on numbers one can read", () => {
 })
 
 test("switching a target off is one undo step that brings its range back", () => {
-  const bench = createBench(newScene())
+  const bench = benchWith(newScene())
   expect(switchTarget(bench, "forwardMm").ok).toBe(true)
   expect(bench.store.getState().scene.target.forwardMm).toBeUndefined()
   bench.undo()

@@ -3,11 +3,11 @@ import { setNumber } from "../../src/commands/numbers"
 import { addPart } from "../../src/commands/parts"
 import { evaluate } from "../../src/scene/evaluate"
 import { newScene } from "../../src/scene/templates"
-import { createBench, hasUnsavedChanges, type Recipe } from "../../src/state/bench"
+import { hasUnsavedChanges, type Recipe } from "../../src/state/bench"
 import { figures } from "../../src/state/derived"
 import { sceneOf } from "../scene/scenes"
 import { smallestDocument } from "../scene/documents"
-import { DONE, fullBench, fullScene, numberOn, sceneOn, stepsOn } from "./benches"
+import { benchWith, DONE, fullBench, fullScene, numberOn, sceneOn, stepsOn } from "./benches"
 
 const ROD = "front/rod:lengthMm"
 const other = () => sceneOf(smallestDocument())
@@ -20,7 +20,7 @@ const notes =
 test("a first scene that is not valid is refused with its place", () => {
   const wrong = newScene()
   wrong.bow.drawLengthMm = 170
-  expect(() => createBench(wrong)).toThrow("bow.drawLengthMm 170 given")
+  expect(() => benchWith(wrong)).toThrow("bow.drawLengthMm 170 given")
 })
 
 describe("a change", () => {
@@ -60,7 +60,7 @@ describe("a change", () => {
   })
 
   test("that the limbs cannot follow is refused with a reason, and the very same state stays", () => {
-    const bench = createBench(newScene())
+    const bench = benchWith(newScene())
     const before = bench.store.getState()
     const refused = setNumber.run(bench, { key: "bow:braceHeightMm", value: 490 })
     expect(refused.ok === false && refused.errors[0]?.code).toBe("unsolvable")

@@ -13,7 +13,7 @@ import {
 } from "../../src/commands/parts"
 import { chainsOf } from "../../src/scene/address"
 import { parseScene, validateScene } from "../../src/scene/parse"
-import { mountNames } from "../../src/scene/schema"
+import { mountNames } from "../../src/scene/mountNames"
 import { serializeScene } from "../../src/scene/serialize"
 import { slotsOf } from "../../src/scene/slots"
 import type { Bench } from "../../src/state/bench"

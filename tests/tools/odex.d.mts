@@ -19,6 +19,6 @@ export class Solver {
       x: number,
       y: number[],
       interpolate: (component: number, x: number) => number,
-    ) => boolean | void,
+    ) => boolean | undefined,
   ): { y: number[]; outcome: number; nStep: number; xEnd: number; nEval: number }
 }

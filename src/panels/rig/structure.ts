@@ -1,7 +1,8 @@
 import { kindWords, partNames } from "../../describe/partNames"
 import { type Address, chainsOf } from "../../scene/address"
 import { nameCounter } from "../../scene/assemble/parts"
-import { type Element, type MountName, mountNames, type Scene } from "../../scene/schema"
+import { mountNames } from "../../scene/mountNames"
+import type { Element, MountName, Scene } from "../../scene/schema"
 import type { BenchState } from "../../state/bench"
 
 /** A row of the table: one part and its place among its neighbours. */

@@ -1,7 +1,8 @@
 import { RADIAN_PER_DEGREE as DEGREE } from "../../core/constants"
 import { mountDirection } from "../../core/rig"
 import { MM } from "../../scene/assemble"
-import { type Bow, mountNames, type Scene } from "../../scene/schema"
+import { mountNames } from "../../scene/mountNames"
+import type { Bow, Scene } from "../../scene/schema"
 import { type Knot, smoothThrough } from "./smoothThrough"
 
 /** One cut across the riser at a height: its edges in bow axes, m. */

@@ -1,14 +1,8 @@
 import { type Address, chainAt, chainsOf, valueAt } from "../address"
 import { type PathStep, pathText } from "../errors"
-import {
-  type ArmElement,
-  type Element,
-  MAX_CHAIN,
-  type MountName,
-  mountNames,
-  type PartOf,
-  type Scene,
-} from "../schema"
+import { MAX_CHAIN } from "../fields"
+import { mountNames } from "../mountNames"
+import type { ArmElement, Element, MountName, PartOf, Scene } from "../schema"
 
 /** The current end of one chain. */
 export interface ChainEnd {

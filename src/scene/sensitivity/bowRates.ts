@@ -26,22 +26,21 @@ export function bowRates(bow: Bow, place: LimbPlace, into: Rates): void {
   riserRates(bow, into)
   const motions = limbMotions(bow, place)
   const moved = (limb: LimbMotion, rest: Partial<Moved> = {}) => movedBow(bow, place, { ...STILL, limb, ...rest })
-  if (motions !== null) {
-    for (const [name, limb] of Object.entries(motions.own)) into.set(`bow/limbs:${name}`, moved(limb))
-    into.set("bow:braceHeightMm", perMm(moved(motions.braceHeight, { nock: [place.drawFraction - 1, 0, 0] })))
-    into.set("bow:drawLengthMm", perMm(moved(motions.drawLength, { nock: [-place.drawFraction, 0, 0] })))
-    into.set("pose:draw", drawRates(bow, place, motions))
-  }
+  for (const [name, limb] of Object.entries(motions.own)) into.set(`bow/limbs:${name}`, moved(limb))
   into.set("bow/limbs:massG", perGram(limbMassRates(place.solids)))
   if (bow.kind === "compound") limbGyrationRates(bow, place, into)
+  const t = place.drawFraction
   put(into, "bow", {
     centreLineMm: perMm(moved(LIMBS_STILL, { up: 1 })),
+    braceHeightMm: perMm(moved(motions.braceHeight, { nock: [t - 1, 0, 0] })),
+    drawLengthMm: perMm(moved(motions.drawLength, { nock: [-t, 0, 0] })),
     drawWeightLbf: WEIGHS_NOTHING,
     letOffPercent: WEIGHS_NOTHING,
     nockHeightMm: perMm(moved(LIMBS_STILL, { nock: UP })),
   })
   into.set("bow/string:massG", perGram(movedString(bow, place, STILL, 0, 1)))
   put(into, "bow/arrow", arrowRates(bow, place))
+  into.set("pose:draw", drawRates(bow, place, motions))
 }
 
 function riserRates({ riser }: Bow, into: Rates): void {

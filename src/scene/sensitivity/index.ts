@@ -23,8 +23,6 @@ export type { Sensitivity } from "./sensitivity"
  * value of the slot: a swing weight just at its stop is held if the change drives it on and free if not. At brace
  * the draw's derivative leaves out the arrow, which appears all at once. Mass added to a part without any is
  * spread as that part is shaped.
- *
- * Of a recurve the slots that bend its limbs are left out: their shape, brace height, draw length and the draw.
  */
 export function sensitivities(scene: Scene, evaluation: Evaluation): ReadonlyMap<string, Sensitivity> {
   const now = massRates(scene, evaluation.now)
@@ -33,7 +31,7 @@ export function sensitivities(scene: Scene, evaluation: Evaluation): ReadonlyMap
   const holds = holdRates(scene)
   const result = new Map<string, Sensitivity>()
   for (const { key, owner } of slotsOf(scene)) {
-    if (owner === "target" || (scene.bow.kind === "recurve" && !now.has(key))) continue
+    if (owner === "target") continue
     result.set(
       key,
       figureRates(evaluation, {

@@ -22,7 +22,7 @@ export const LIMBS_STILL: LimbMotion = { centreForward: 0, centreOut: 0, endForw
 
 /** What a bow's limbs do at one draw, by slot name and for the three quantities that also move the string. */
 export interface LimbMotions {
-  /** By the limbs' own slot names, per file unit. */
+  /** By the names of the limbs' own slots that move or bend them, per file unit. */
   readonly own: Readonly<Record<string, LimbMotion>>
   /** Per metre of brace height, per metre of draw length, per whole of the draw fraction. */
   readonly braceHeight: LimbMotion

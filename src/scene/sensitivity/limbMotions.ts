@@ -2,10 +2,11 @@ import { MM } from "../assemble"
 import type { LimbPlace } from "../limbPlace"
 import type { Bow, CompoundBow } from "../schema"
 import { type LimbMotion, type LimbMotions, LIMBS_STILL } from "./limbMotion"
+import { recurveMotions } from "./recurveMotions"
 
-/** How the limbs in `place` answer to every number that moves them; null for a recurve, whose limbs' answers are unknown. */
-export const limbMotions = (bow: Bow, place: LimbPlace): LimbMotions | null =>
-  bow.kind === "compound" ? compoundMotions(bow, place) : null
+/** How the limbs in `place` answer to every number that moves them. */
+export const limbMotions = (bow: Bow, place: LimbPlace): LimbMotions =>
+  bow.kind === "compound" ? compoundMotions(bow, place) : recurveMotions(bow, place)
 
 const outward = (forward: number, out: number): LimbMotion => ({
   centreForward: forward,

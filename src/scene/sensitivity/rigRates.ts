@@ -5,7 +5,8 @@ import { along, scale, type Vec3 } from "../../core/solids"
 import { type Axis, elementMassG, GRAM, metres, type Part } from "../assemble"
 import { nameCounter } from "../assemble/parts"
 import type { PoseBalance } from "../evaluate"
-import { type Arm, type Element, type Mount, type MountName, mountNames, type PartOf, type Scene } from "../schema"
+import { mountNames } from "../mountNames"
+import type { Arm, Element, Mount, MountName, PartOf, Scene } from "../schema"
 import { AXES } from "../slots"
 import {
   type Carried,

@@ -6,7 +6,14 @@ import type { Slot } from "./slot"
 export class Collector {
   readonly slots: Slot[] = []
 
-  number(owner: string, name: string, address: readonly PathStep[], field: NumberField, value: number | undefined, label = field.label) {
+  number(
+    owner: string,
+    name: string,
+    address: readonly PathStep[],
+    field: NumberField,
+    value: number | undefined,
+    label = field.label,
+  ) {
     this.slots.push({
       key: `${owner}:${name}`,
       owner,
@@ -36,7 +43,14 @@ export class Collector {
     entries: readonly string[],
   ) {
     entries.forEach((entry, index) => {
-      this.number(owner, `${name}.${entry}`, [...address, name, index], field, values[index], `${field.label}, ${entry}`)
+      this.number(
+        owner,
+        `${name}.${entry}`,
+        [...address, name, index],
+        field,
+        values[index],
+        `${field.label}, ${entry}`,
+      )
     })
   }
 }

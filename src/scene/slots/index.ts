@@ -15,7 +15,8 @@ import {
   sizeMm,
   targetFields,
 } from "../fields"
-import { type Bow, type Element, mountNames, type Scene } from "../schema"
+import { mountNames } from "../mountNames"
+import type { Bow, Element, Scene } from "../schema"
 import { Collector } from "./collect"
 import { AXES, GYRATION_AXES, type Slot } from "./slot"
 

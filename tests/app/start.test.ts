@@ -1,0 +1,144 @@
+import { readFileSync } from "node:fs"
+import { join } from "node:path"
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest"
+import { firstScene, sceneAsked, startBench } from "../../src/app/start"
+import { setNumber } from "../../src/commands/numbers"
+import { readAutosave, writeAutosave } from "../../src/files/autosave"
+import type { BrowserStore } from "../../src/files/browserStore"
+import { arrivingFileRules } from "../../src/files/fileRules"
+import { writePreferences } from "../../src/files/preferences"
+import { parseScene } from "../../src/scene/parse"
+import type { Scene } from "../../src/scene/schema"
+import { hasUnsavedChanges } from "../../src/state/bench"
+import { defaultPreferences } from "../../src/state/preferences"
+import { serveScenes } from "../files/served"
+import { memoryStore, refusingStore } from "../files/stores"
+import { fullBench, fullScene, numberOn, sceneOn } from "../state/benches"
+
+beforeEach(serveScenes)
+afterEach(() => vi.unstubAllGlobals())
+
+function shipped(id: string): Scene {
+  const read = parseScene(readFileSync(join(import.meta.dirname, `../../scenes/${id}.json`), "utf8"))
+  if (!read.ok) throw new Error(`scenes/${id}.json is not valid`)
+  return read.value
+}
+const FIRST = "target-recurve-straight-bar"
+const ROD = "front/rod:lengthMm"
+
+/** The bench as the page starts it, with the rules that the page has at that moment. */
+const start = (store: BrowserStore, search: string) => startBench(store, search, arrivingFileRules().rules)
+
+/** A browser in which the full scene was left on the bench: as its file has it, or with a rod changed since. */
+function leftWith({ unsaved, source = null }: { unsaved: boolean; source?: string | null }) {
+  const bench = fullBench()
+  bench.markSaved("mine.json")
+  if (unsaved) setNumber.run(bench, { key: ROD, value: 570 })
+  const store = memoryStore()
+  writeAutosave(store, bench.store.getState(), source, Date.UTC(2030, 4, 3, 12, 17))
+  return store
+}
+
+test("the first scene is a shipped file in the form the bench saves, since nothing checks it before it is shown", () => {
+  expect(firstScene).toEqual(shipped(FIRST))
+})
+
+test("the scene asked for is what the address says, if anything", () => {
+  expect(sceneAsked("?scene=beginner-one-rod")).toBe("beginner-one-rod")
+  expect(sceneAsked("?a=2&scene=some%20name&b=3")).toBe("some name")
+  expect(sceneAsked("?a=2")).toBeNull()
+  expect(sceneAsked("")).toBeNull()
+})
+
+describe("without a scene in the address the bench starts", () => {
+  test("with the first shipped scene, nothing to undo, nothing to say, where nothing was left", async () => {
+    for (const store of [memoryStore(), refusingStore]) {
+      const bench = await start(store, "")
+      expect(sceneOn(bench)).toEqual(shipped(FIRST))
+      expect(bench.store.getState()).toMatchObject({ notice: null, fileName: null, history: { past: [], future: [] } })
+      expect(hasUnsavedChanges(bench.store.getState())).toBe(false)
+    }
+  })
+
+  test("with what was left there, as its file has it, without a word", async () => {
+    const bench = await start(leftWith({ unsaved: false }), "")
+    expect(sceneOn(bench)).toEqual(fullScene())
+    expect(bench.store.getState()).toMatchObject({ notice: null, fileName: "mine.json", history: { past: [] } })
+    expect(hasUnsavedChanges(bench.store.getState())).toBe(false)
+  })
+
+  test("with unsaved work that was left there, and says from when it is", async () => {
+    const bench = await start(leftWith({ unsaved: true, source: "beginner-one-rod" }), "")
+    expect(numberOn(bench, ROD)).toBe(570)
+    expect(bench.store.getState()).toMatchObject({
+      notice: { tone: "info", text: expect.stringMatching(/^Your unsaved work from .*2030.* is back\.$/) },
+      history: { past: [], future: [] },
+    })
+    expect(hasUnsavedChanges(bench.store.getState())).toBe(true)
+  })
+})
+
+describe("with a scene in the address the bench starts", () => {
+  test("with that scene and nothing to undo", async () => {
+    const bench = await start(memoryStore(), "?scene=beginner-one-rod")
+    expect(sceneOn(bench)).toEqual(shipped("beginner-one-rod"))
+    expect(bench.store.getState()).toMatchObject({ notice: null, fileName: null, history: { past: [], future: [] } })
+    expect(hasUnsavedChanges(bench.store.getState())).toBe(false)
+  })
+
+  test("with that scene, and unsaved work on another is one button away", async () => {
+    const bench = await start(leftWith({ unsaved: true }), "?scene=beginner-one-rod")
+    expect(sceneOn(bench)).toEqual(shipped("beginner-one-rod"))
+    const { notice } = bench.store.getState()
+    expect(notice).toMatchObject({
+      tone: "info",
+      text: expect.stringMatching(/^Unsaved work from .*2030.* is kept\.$/),
+    })
+    notice?.offer?.run()
+    expect(numberOn(bench, ROD)).toBe(570)
+    expect(bench.store.getState().fileName).toBe("mine.json")
+    expect(hasUnsavedChanges(bench.store.getState())).toBe(true)
+    bench.undo()
+    expect(sceneOn(bench)).toEqual(shipped("beginner-one-rod"))
+  })
+
+  test("with unsaved work that began at the same address, so that a reload loses nothing", async () => {
+    const store = leftWith({ unsaved: true, source: "beginner-one-rod" })
+    const bench = await start(store, "?scene=beginner-one-rod")
+    expect(numberOn(bench, ROD)).toBe(570)
+    expect(bench.store.getState().notice?.text).toMatch(/is back\.$/)
+  })
+
+  test("with that scene fresh, and no word, where what was left at the address is in a file", async () => {
+    const store = leftWith({ unsaved: false, source: "beginner-one-rod" })
+    const bench = await start(store, "?scene=beginner-one-rod")
+    expect(sceneOn(bench)).toEqual(shipped("beginner-one-rod"))
+    expect(bench.store.getState().notice).toBeNull()
+  })
+})
+
+describe("a scene in the address that does not come with the bench is explained, and the bench starts", () => {
+  test("with the first shipped scene where nothing was left", async () => {
+    const bench = await start(memoryStore(), "?scene=no-such-bow")
+    expect(sceneOn(bench)).toEqual(shipped(FIRST))
+    expect(bench.store.getState().notice).toMatchObject({
+      tone: "problem",
+      errors: [{ message: 'scene "no-such-bow" does not come with the bench' }],
+    })
+  })
+
+  test("with what was left there", async () => {
+    const bench = await start(leftWith({ unsaved: true }), "?scene=no-such-bow")
+    expect(numberOn(bench, ROD)).toBe(570)
+    expect(bench.store.getState().notice?.errors[0]?.message).toContain('"no-such-bow"')
+  })
+})
+
+test("starting reads the preferences and leaves what is kept as it is", async () => {
+  const store = leftWith({ unsaved: true })
+  writePreferences(store, { ...defaultPreferences, lengthUnit: "in" })
+  const kept = readAutosave(store)
+  const bench = await start(store, "?scene=beginner-one-rod")
+  expect(bench.store.getState().preferences).toEqual({ ...defaultPreferences, lengthUnit: "in" })
+  expect(readAutosave(store)).toEqual(kept)
+})
