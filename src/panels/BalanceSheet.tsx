@@ -53,8 +53,8 @@ export function BalanceSheet() {
         </dl>
       </Group>
       <details className="figure-more">
-        <summary>More: the bare bow and the principal moments</summary>
-        <Group name="About the balance point" keys={more}>
+        <summary>More numbers</summary>
+        <Group name="Bare bow, and principal moments of the whole" keys={more}>
           <dl className="figure-rows">
             {more.map((key) => (
               <FigureRow key={key} of={key} />

@@ -43,31 +43,33 @@ function PoseSlider({ of: key, name, words, from, to, reset }: AngleProps & { fr
   const { ref, problem } = useRange(key, value)
   return (
     <div className="pose-slider">
-      <label>
-        <span className="pose-slider-name">{name}</span>
-        <input
-          ref={ref}
-          type="range"
-          min={from}
-          max={to}
-          step={to === 1 ? 0.01 : 1}
-          defaultValue={value}
-          data-slot={key}
-          aria-valuetext={words(value)}
-        />
-      </label>
-      <output className="pose-slider-words">{words(value)}</output>
-      <button
-        type="button"
-        className="pose-slider-reset"
-        aria-label={`${name}: ${reset.toLowerCase()}`}
-        title={reset}
-        onClick={() => setNumber.run(bench, { key, value: 0 })}
-      >
-        <svg viewBox="0 0 16 16" aria-hidden="true">
-          <path d="M3.2 6.2A5.4 5.4 0 1 1 2.6 9M3 2.4v4h4" fill="none" stroke="currentColor" strokeWidth="1.6" />
-        </svg>
-      </button>
+      <div className="pose-slider-line">
+        <label>
+          <span className="pose-slider-name">{name}</span>
+          <input
+            ref={ref}
+            type="range"
+            min={from}
+            max={to}
+            step={to === 1 ? 0.01 : 1}
+            defaultValue={value}
+            data-slot={key}
+            aria-valuetext={words(value)}
+          />
+        </label>
+        <output className="pose-slider-words">{words(value)}</output>
+        <button
+          type="button"
+          className="pose-slider-reset"
+          aria-label={`${name}: ${reset.toLowerCase()}`}
+          title={reset}
+          onClick={() => setNumber.run(bench, { key, value: 0 })}
+        >
+          <svg viewBox="0 0 16 16" aria-hidden="true">
+            <path d="M3.2 6.2A5.4 5.4 0 1 1 2.6 9M3 2.4v4h4" fill="none" stroke="currentColor" strokeWidth="1.6" />
+          </svg>
+        </button>
+      </div>
       {problem !== null && (
         <p className="problem" role="alert">
           {problem}

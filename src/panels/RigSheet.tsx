@@ -3,7 +3,6 @@ import { partsTable } from "../describe/partsTable"
 import { useLive } from "../state/useBench"
 import { AddMenu } from "./rig/AddMenu"
 import { useGiveFocus, WantedContext } from "./rig/focus"
-import { PairArms } from "./rig/PairArms"
 import { PartRow } from "./rig/PartRow"
 import "./rig/rig.css"
 import { groupsSelector, type RowGroup } from "./rig/structure"
@@ -19,7 +18,6 @@ export default function RigSheet() {
   const wanted = useGiveFocus(table)
   return (
     <WantedContext value={wanted}>
-      <PairArms />
       <table {...roles.table} className="parts" ref={table}>
         <caption className="visually-hidden">
           Every part with its mass, its nose-down moment, its place from the grip and its share of the whole moment. A

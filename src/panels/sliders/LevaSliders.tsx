@@ -10,9 +10,6 @@ import { slotIn, slotWords } from "../useSlot"
 import type { SliderGroup } from "./groups"
 import { levaTheme } from "./theme"
 
-/** Digits behind the point in leva's own boxes. */
-const PAD = 2
-
 /** In leva's paths a point parts folders, so a slider's name there is its number in the list. */
 interface Named {
   readonly name: string
@@ -44,7 +41,7 @@ export function LevaSliders({ groups, units }: { groups: readonly SliderGroup[];
       const slot = slotIn(scene, key)
       if (initial || !fromPanel || slot === undefined) return
       // On blur leva reports the rounded text it shows; that is no change.
-      if (Math.abs(value - shown(slot, units)) <= 0.5 * 10 ** -PAD) return
+      if (Math.abs(value - shown(slot, units)) <= 0.5 * 10 ** -padOf(slot, units)) return
       const result = setNumber.run(bench, {
         key,
         value: held(slot, value / fieldUnit(slot.field.quantity, units).factor),
@@ -66,7 +63,7 @@ export function LevaSliders({ groups, units }: { groups: readonly SliderGroup[];
             min: from * factor,
             max: to * factor,
             step: stepOf(slot, factor),
-            pad: slot?.field.whole ? 0 : PAD,
+            pad: slot === undefined ? 0 : padOf(slot, units),
             onChange: report(key),
             onEditStart: () => bench.begin(words),
             onEditEnd: () => bench.commit(),
@@ -150,6 +147,9 @@ const nameAll = (groups: readonly SliderGroup[]): Named[] =>
 
 /** A slot's value as a number of the shown unit. */
 const shown = (slot: Slot, units: UnitChoice): number => Number(fieldText(slot.value, slot.field.quantity, units))
+
+/** Digits behind the point in leva's own boxes. */
+const padOf = (slot: Slot, units: UnitChoice): number => fieldUnit(slot.field.quantity, units).decimals
 
 /** leva's limits are in the shown unit: back in the file's they may be a rounding past the field's own. */
 const held = ({ field }: Slot, value: number): number => {

@@ -19,21 +19,22 @@ export interface SliderGroup {
  * How far a slider goes for each kind of number that gets one: what a coach turns at the bench, over the span that is
  * met there (common practice, no source). Text fields take the whole range.
  */
-const USUAL: readonly { readonly slot: RegExp; readonly from: number; readonly to: number }[] = [
-  { slot: /\/rod(#\d+)?:lengthMm$/, from: 50, to: 1000 },
-  { slot: /\/extender(#\d+)?:lengthMm$/, from: 10, to: 300 },
-  { slot: /\/weights(#\d+)?:count$/, from: 0, to: 20 },
-  { slot: /:splayDeg$/, from: -30, to: 120 },
-  { slot: /:droopDeg$/, from: -60, to: 90 },
-  { slot: /\/swing(#\d+)?:stemLengthMm$/, from: 20, to: 400 },
-  { slot: /\/swing(#\d+)?:bobMassG$/, from: 0, to: 500 },
-  { slot: /^bow:braceHeightMm$/, from: 150, to: 260 },
-  { slot: /^bow:drawWeightLbf$/, from: 10, to: 70 },
-  { slot: /^bow:nockHeightMm$/, from: 0, to: 120 },
-  { slot: /^archer:elbowElevationDeg$/, from: -15, to: 30 },
-  { slot: /^pose:draw$/, from: 0, to: 1 },
-  { slot: /^pose:(slope|cant)Deg$/, from: -45, to: 45 },
-]
+const USUAL: readonly { readonly slot: RegExp; readonly from: number; readonly to: number; readonly label?: string }[] =
+  [
+    { slot: /\/rod(#\d+)?:lengthMm$/, from: 50, to: 1000 },
+    { slot: /\/extender(#\d+)?:lengthMm$/, from: 10, to: 300 },
+    { slot: /\/weights(#\d+)?:count$/, from: 0, to: 20 },
+    { slot: /:splayDeg$/, from: -30, to: 120 },
+    { slot: /:droopDeg$/, from: -60, to: 90 },
+    { slot: /\/swing(#\d+)?:stemLengthMm$/, from: 20, to: 400 },
+    { slot: /\/swing(#\d+)?:bobMassG$/, from: 0, to: 500 },
+    { slot: /^bow:braceHeightMm$/, from: 150, to: 260 },
+    { slot: /^bow:drawWeightLbf$/, from: 10, to: 70 },
+    { slot: /^bow:nockHeightMm$/, from: 0, to: 120 },
+    { slot: /^archer:elbowElevationDeg$/, from: -15, to: 30, label: "Draw elbow up" },
+    { slot: /^pose:draw$/, from: 0, to: 1 },
+    { slot: /^pose:(slope|cant)Deg$/, from: -45, to: 45 },
+  ]
 
 /** The sliders of a scene under their headings: the pose, each chain of the rig, the bow with its archer. */
 export function sliderGroups(scene: Scene): SliderGroup[] {
@@ -46,7 +47,7 @@ export function sliderGroups(scene: Scene): SliderGroup[] {
     groups.set(title, sliders)
     sliders.push({
       key: slot.key,
-      label: sliderLabel(scene, slot),
+      label: usual.label ?? sliderLabel(scene, slot),
       // A value out of the usual gets the field's whole range: a slider that grew with it would move under the hand.
       from: slot.value < usual.from ? slot.field.min : Math.max(usual.from, slot.field.min),
       to: slot.value > usual.to ? slot.field.max : Math.min(usual.to, slot.field.max),

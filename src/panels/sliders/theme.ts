@@ -1,3 +1,6 @@
+/** As in the page's theme. */
+const FONT = 'system-ui, "Segoe UI", Roboto, "Helvetica Neue", "Noto Sans", "DejaVu Sans", sans-serif'
+
 /** leva in the page's own colours, which follow the light and the dark theme by themselves. */
 export const levaTheme = {
   colors: {
@@ -18,12 +21,13 @@ export const levaTheme = {
   },
   radii: { xs: "4px", sm: "6px", lg: "6px" },
   space: { sm: "6px", md: "4px", rowGap: "6px", colGap: "8px" },
-  fonts: { mono: "inherit", sans: "inherit" },
+  // "inherit" would take leva's own: these are names of its variables, not properties.
+  fonts: { mono: FONT, sans: FONT },
   fontSizes: { root: "13px" },
   fontWeights: { folder: "650" },
   sizes: {
     rootWidth: "100%",
-    controlWidth: "178px",
+    controlWidth: "168px",
     numberInputMinWidth: "64px",
     scrubberWidth: "12px",
     scrubberHeight: "24px",
