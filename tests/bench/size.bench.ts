@@ -16,8 +16,9 @@ type Chunk = Rolldown.OutputChunk
 /** The first view's JavaScript, gzip, against its budget and against a page with nothing but an empty fiber Canvas. */
 export async function run(): Promise<Ratio[]> {
   const chunks = await built(root, join(root, "vite.config.ts"))
-  const entry = chunks.find((chunk) => chunk.isEntry)
-  const view = chunks.find((chunk) => chunk.facadeModuleId?.endsWith("src/view3d/View3d.tsx"))
+  const holding = (file: string) => chunks.find((chunk) => chunk.moduleIds.some((id) => id.endsWith(file)))
+  const entry = holding("src/app/main.tsx")
+  const view = holding("src/view3d/View3d.tsx")
   if (entry === undefined || view === undefined) throw new Error("the build has no entry or no 3D view of its own")
   const shell = weight(withImports(chunks, [entry]))
   const firstView = weight(withImports(chunks, [entry, view]))
