@@ -1,0 +1,139 @@
+import { multiply, type Vec3 } from "../core/solids"
+import { spanText } from "../describe/balanceText"
+import { armLabel } from "../describe/pictureWords"
+import type { Pane } from "../picture/handle"
+import { handlesOf } from "../picture/handles"
+import type { Evaluation } from "../scene/evaluate"
+import type { Preferences } from "../state/preferences"
+import { BalanceMark, MomentArm } from "./Balance"
+import { bandOf } from "./band"
+import { corners } from "./bodies"
+import { contentsOf } from "./contents"
+import { boxOf, flatten, type Frames, onPage, type Page } from "./frames"
+import { Ground } from "./Ground"
+import { around, type Box, type LabelWish, placeLabels } from "./labels"
+import { placeMomentArm } from "./momentArm"
+import { drawnBoxes, partWishes } from "./partLabels"
+import { type Draw, solid } from "./shape"
+import { shapesOf } from "./shapes"
+
+/** On pages smaller than this, px, parts are not named and the ground is not marked: the handles need the room. */
+const ROOMY = { width: 560, height: 440 }
+/** A handle keeps labels this far around its place, px: its knob may stand a little aside. */
+const KNOB = 40
+/** How near the ground line is under the lowest part, px. */
+const GROUND_GAP = 20
+
+interface Props {
+  readonly evaluation: Evaluation
+  readonly frames: Frames
+  readonly page: Page
+  readonly preferences: Preferences
+  /** Paths of the parts to stand out. */
+  readonly marked: readonly (string | null)[]
+}
+
+/** Everything that is drawn, once the page has a size. */
+export function Drawing({ evaluation, frames, page, preferences, marked }: Props) {
+  const { scene, now } = evaluation
+  const { show } = preferences
+  const contents = contentsOf(evaluation)
+  const draws = { side: drawing("side", frames, now.rotation), top: drawing("top", frames, now.rotation) }
+  const band = show.target ? bandOf(scene.target) : null
+  const grip = draws.side([0, 0, 0])
+  const balance = draws.side(now.centre)
+  const roomy = page.width >= ROOMY.width && page.height >= ROOMY.height
+  const above = boxOf(frames.top, contents.top.extent, 0)
+  const caption = { x: above.right, y: frames.top.y + 26 }
+  // Under the side drawing, and under the one from above too where that reaches beside it.
+  const beneath = boxOf(frames.side, contents.side.extent, GROUND_GAP).bottom
+  const floor = above.top < beneath ? Math.max(beneath, above.bottom + 2 * GROUND_GAP) : beneath
+  const knobs = handlesOf(scene, evaluation).map((handle) =>
+    around(draws[handle.seen](handle.place(handle.value)), KNOB, KNOB),
+  )
+
+  const centre = multiply(now.rotation, now.centre)
+  const armText = armLabel(centre[0] * 1e3, centre[2] * 1e3, preferences)
+  const arm = placeMomentArm(balance, grip, armText, knobs)
+
+  const labels = () => {
+    const wishes: LabelWish[] = []
+    if (band !== null && scene.target.forwardMm !== undefined) {
+      const top = Math.min(...corners(band.centre, band.size).map((corner) => draws.side(corner).y))
+      const text = `target ${spanText(scene.target.forwardMm, "length", preferences)}`
+      wishes.push({ id: "target", text, at: { x: draws.side(band.centre).x, y: top + 8 } })
+    }
+    wishes.push(...partWishes(evaluation, draws, preferences))
+    const taken: Box[] = [
+      ...knobs,
+      ...drawnBoxes(evaluation, draws),
+      around(balance, 24, 24),
+      around(grip, 16, 16),
+      around({ x: caption.x - 36, y: caption.y - 4 }, 76, 16),
+    ]
+    if (show.plumb) {
+      taken.push(...arm.boxes, { left: balance.x - 4, right: balance.x + 4, top: balance.y, bottom: floor })
+    }
+    return placeLabels(wishes, taken, { left: 4, top: 4, right: page.width - 4, bottom: page.height - page.bottom })
+  }
+
+  return (
+    <>
+      <CentreLine frames={frames} left={above.left - 14} right={above.right + 14} />
+      {(["top", "side"] as const).map((pane) => (
+        <g key={pane}>
+          {inDepth(evaluation, pane).map((part) => (
+            <g
+              key={part.path}
+              data-part={part.path}
+              className={marked.includes(part.path) ? "flat-part flat-marked" : "flat-part"}
+            >
+              {shapesOf(scene, now, part, draws[pane]).map(({ look, path }, index) => (
+                // biome-ignore lint/suspicious/noArrayIndexKey: a part's shapes never change places
+                <path key={index} className={look} d={path} />
+              ))}
+            </g>
+          ))}
+          {band !== null && (
+            <path className="flat-band" d={solid("", corners(band.centre, band.size), draws[pane]).path} />
+          )}
+        </g>
+      ))}
+      {show.ground && roomy && (
+        <Ground frame={frames.side} extent={contents.side.extent} floor={floor} units={preferences} />
+      )}
+      {show.plumb && <MomentArm balance={balance} grip={grip} floor={floor} place={arm} text={armText} />}
+      <circle className="flat-pivot" cx={grip.x} cy={grip.y} r="3.5" />
+      <BalanceMark at={balance} />
+      <BalanceMark at={draws.top(now.centre)} />
+      {roomy && (
+        <text className="flat-caption" textAnchor="end" {...caption}>
+          from above
+        </text>
+      )}
+      {show.labels &&
+        roomy &&
+        labels().map(({ id, text, x, y }) => (
+          <text key={id} className="flat-label" x={x} y={y + 4} textAnchor="middle">
+            {text}
+          </text>
+        ))}
+    </>
+  )
+}
+
+function drawing(pane: Pane, frames: Frames, rotation: Evaluation["now"]["rotation"]): Draw {
+  return (point: Vec3) => onPage(frames[pane], flatten[pane](multiply(rotation, point)))
+}
+
+/** Parts from the furthest to the nearest. */
+function inDepth({ now }: Evaluation, pane: Pane) {
+  const axis = pane === "side" ? 2 : 1
+  const nearness = new Map(now.parts.map((part) => [part, multiply(now.rotation, part.centre)[axis]]))
+  return [...now.parts].sort((a, b) => nearness.get(a)! - nearness.get(b)!)
+}
+
+/** The bow's middle plane from above: a dash-dotted line through the grip. */
+function CentreLine({ frames, left, right }: { frames: Frames; left: number; right: number }) {
+  return <path className="flat-centre-line" d={`M${left.toFixed(1)} ${frames.top.y.toFixed(1)}H${right.toFixed(1)}`} />
+}

@@ -1,0 +1,88 @@
+import { type PointerEvent, useEffect, useId, useLayoutEffect, useRef, useState } from "react"
+import { hover, select } from "../commands/bench"
+import { pictureText } from "../describe/pictureText"
+import type { Projector } from "../picture/projector"
+import { useBench, useLive } from "../state/useBench"
+import { Drawing } from "./Drawing"
+import "./flat.css"
+import type { Page, Size } from "./frames"
+import { createFraming } from "./framing"
+import { createFlatProjector } from "./projector"
+import { useSize } from "./useSize"
+
+/** The figures lie over the picture's corner on wide pages only; its buttons along the bottom of all. */
+const pageOf = ({ width, height }: Size): Page =>
+  width > 600
+    ? { width, height, corner: { width: 262, height: 372 }, bottom: 84, edge: 30, arm: { width: 190, height: 80 } }
+    : { width, height, corner: { width: 0, height: 0 }, bottom: 64, edge: 12, arm: { width: 120, height: 44 } }
+
+/**
+ * The bow from the right and from above, to scale, without WebGL. Stands in until the solid picture is there, and for
+ * it where it cannot be. Gives its projector once it has one, and null when it goes.
+ */
+export function FlatView({ onProjector }: { onProjector(projector: Projector | null): void }) {
+  const bench = useBench()
+  const evaluation = useLive((state) => state.evaluation)
+  const preferences = useLive((state) => state.preferences)
+  const hovered = useLive((state) => state.hovered)
+  const selected = useLive((state) => state.selected)
+  // The page holds still under a handle, but gives way to a bow that is drawn or tilted by its slider.
+  const held = useLive((state) => state.gesture !== null && state.gesture.base.pose === state.scene.pose)
+  const host = useRef<HTMLDivElement>(null)
+  const size = useSize(host)
+  const [framing] = useState(createFraming)
+  const page = size && pageOf(size)
+  const frames = page && framing.frames(evaluation, page, held)
+  const [projector] = useState(() => {
+    const unplaced = { x: 0, y: 0, scale: 1 }
+    return createFlatProjector({ side: unplaced, top: unplaced })
+  })
+  const ready = frames !== null
+
+  useLayoutEffect(() => {
+    if (frames !== null) projector.use(frames)
+  }, [frames, projector])
+
+  useEffect(() => {
+    if (!ready) return
+    onProjector(projector)
+    return () => onProjector(null)
+  }, [ready, projector, onProjector])
+
+  const id = useId()
+  const point = (event: PointerEvent) => hover.run(bench, partAt(event.target))
+  return (
+    <div className="flat-view" ref={host}>
+      <svg
+        role="img"
+        aria-labelledby={`${id}-name`}
+        aria-describedby={`${id}-text`}
+        onPointerOver={point}
+        onPointerLeave={() => hover.run(bench, null)}
+        onPointerDown={(event) => select.run(bench, partAt(event.target))}
+      >
+        <title id={`${id}-name`}>The bow from the right and from above, to scale</title>
+        <defs>
+          <pattern id="flat-hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+            <path className="flat-hatching" d="M0 0V7" />
+          </pattern>
+        </defs>
+        {page !== null && frames !== null && (
+          <Drawing
+            evaluation={evaluation}
+            frames={frames}
+            page={page}
+            preferences={preferences}
+            marked={[hovered, selected]}
+          />
+        )}
+      </svg>
+      <p className="visually-hidden" id={`${id}-text`}>
+        {pictureText(evaluation.scene, evaluation, preferences)}
+      </p>
+    </div>
+  )
+}
+
+const partAt = (target: EventTarget): string | null =>
+  target instanceof Element ? (target.closest<SVGElement>("[data-part]")?.dataset.part ?? null) : null

@@ -1,0 +1,66 @@
+import { add, along, distance, multiply, scale, subtract, type Vec3 } from "../core/solids"
+import type { Pane } from "../picture/handle"
+import { MM, nockPoint, stringLine } from "../scene/assemble"
+import type { Evaluation } from "../scene/evaluate"
+import { bandOf } from "./band"
+import { corners } from "./bodies"
+import { type Contents, type FlatPoint, flatten } from "./frames"
+
+/** Lines are sampled this densely, m. */
+const SAMPLE = 0.04
+/** Half the width a bare bow has at its widest, m. */
+const HALF_BOW = 0.06
+
+/** What both drawings must have room for. */
+export function contentsOf(evaluation: Evaluation): Readonly<Record<Pane, Contents>> {
+  const { rotation } = evaluation.now
+  const points = reachOf(evaluation).map((point) => multiply(rotation, point))
+  const contents = (pane: Pane): Contents => {
+    const flat = points.map(flatten[pane])
+    return { points: flat, extent: { across: range(flat, 0), up: range(flat, 1) } }
+  }
+  return { side: contents("side"), top: contents("top") }
+}
+
+function range(points: readonly FlatPoint[], index: 0 | 1): [number, number] {
+  const values = points.map((point) => point[index])
+  return [Math.min(...values), Math.max(...values)]
+}
+
+/** Points of everything, bow axes, m. */
+function reachOf({ scene, now }: Evaluation): Vec3[] {
+  const { limbs, parts } = now
+  const points: Vec3[] = [
+    [0, 0, HALF_BOW],
+    [0, 0, -HALF_BOW],
+    ...(limbs.curves?.flat() ?? limbs.solids.flatMap(({ centre }) => corners(centre, [0.1, 0.1, 0.03]))),
+  ]
+  const string = stringLine(scene.bow, limbs)
+  for (let index = 1; index < string.length; index++) points.push(...line(string[index - 1]!, string[index]!))
+  if (limbs.drawFraction > 0) {
+    const nock = nockPoint(scene.bow, limbs)
+    points.push(...line(nock, along(nock, [1, 0, 0], scene.bow.arrow.lengthMm * MM)))
+  }
+  for (const { axis, hung, kind, address, centre } of parts) {
+    if (axis !== undefined) {
+      const width = 2 * axis.outerRadius
+      const ends: Vec3[] = [axis.start, along(axis.start, axis.direction, axis.length)]
+      points.push(...line(ends[0]!, ends[1]!), ...ends.flatMap((end) => corners(end, [width, width, width])))
+    }
+    if (hung !== undefined)
+      points.push(...line(hung.hinge, along(hung.hinge, hung.rest.direction, hung.weight.stemLength)))
+    if (kind === "accessory") {
+      const size = scene.accessories[address[1] as number]?.sizeMm ?? [0, 0, 0]
+      points.push(...corners(centre, [size[0] * MM, size[1] * MM, size[2] * MM]))
+    }
+  }
+  const band = bandOf(scene.target)
+  if (band !== null) points.push(...corners(band.centre, band.size))
+  return points
+}
+
+/** Points along a straight line, both ends among them. */
+function line(from: Vec3, to: Vec3): Vec3[] {
+  const steps = Math.max(1, Math.ceil(distance(from, to) / SAMPLE))
+  return Array.from({ length: steps + 1 }, (_, index) => add(from, scale(subtract(to, from), index / steps)))
+}
