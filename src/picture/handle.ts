@@ -22,6 +22,8 @@ export interface Handle {
   readonly value: number
   /** Where the handle is for that value, bow axes, m. Continuous in the value, also between whole counts. */
   readonly place: (value: number) => Vec3
+  /** The point it turns about, where nothing else in the picture leads from there to the handle. Bow axes, m. */
+  readonly hub: Vec3 | null
   /** Path of the part or mount it belongs to. */
   readonly owner: string
   readonly seen: Pane

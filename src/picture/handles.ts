@@ -26,12 +26,19 @@ export function handlesOf(scene: Scene, { now }: Evaluation): Handle[] {
   const distinct = distinctNames()
   const handles: Handle[] = []
 
-  const put = (kind: HandleKind, key: string, label: string, seen: Pane, place: (value: number) => Vec3) => {
+  const put = (
+    kind: HandleKind,
+    key: string,
+    label: string,
+    seen: Pane,
+    place: (value: number) => Vec3,
+    hub: Vec3 | null = null,
+  ) => {
     const slot = slots.get(key)
     if (slot === undefined) return
     const twin = twinKey(key)
     const paired = twin !== null && slots.has(twin) ? twin : null
-    handles.push({ key, kind, label: distinct(label), seen, place, twin: paired, ...ofSlot(slot) })
+    handles.push({ key, kind, label: distinct(label), seen, place, hub, twin: paired, ...ofSlot(slot) })
   }
 
   const partHandle = (part: WeighedPart) => {
@@ -79,16 +86,16 @@ export function handlesOf(scene: Scene, { now }: Evaluation): Handle[] {
     const owner = `mounts/${name}`
     const title = nameOf(owner)
     const { far, near } = turningRadii(chainReach(now.parts, name, at))
+    const pointing = (pitch: number, yaw: number, radius: number) =>
+      along(at, mountDirection(pitch * DEGREE, yaw * DEGREE), radius)
+    const tilted = (deg: number) => pointing(deg, mount.yawDeg, far)
+    const turned = (deg: number) => pointing(mount.pitchDeg, deg, near)
     put("place", `${owner}:atMm.up`, `${title} height`, "side", (mm) => [at[0], mm * MM, at[2]])
     put("place", `${owner}:atMm.forward`, `${title} forward`, "side", (mm) =>
       add([mm * MM, at[1], at[2]], [0, -BELOW_MOUNT, 0]),
     )
-    put("angle", `${owner}:pitchDeg`, `${title} tilt up`, "side", (deg) =>
-      along(at, mountDirection(deg * DEGREE, mount.yawDeg * DEGREE), far),
-    )
-    put("angle", `${owner}:yawDeg`, `${title} turn left`, "top", (deg) =>
-      along(at, mountDirection(mount.pitchDeg * DEGREE, deg * DEGREE), near),
-    )
+    put("angle", `${owner}:pitchDeg`, `${title} tilt up`, "side", tilted, at)
+    put("angle", `${owner}:yawDeg`, `${title} turn left`, "top", turned, at)
   }
 
   const used = new Set(scene.rig.filter(({ chain }) => chain.length > 0).map(({ mount }) => mount))

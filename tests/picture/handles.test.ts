@@ -130,12 +130,12 @@ describe("the place of a handle", () => {
     expect(z).toBeCloseTo(0.002, 12)
   })
 
-  it("of an arm's splay is along the arm and of its droop nearer to the root", () => {
+  it("of an arm's droop is along the arm and of its splay nearer to the root", () => {
     const splay = named(full, "front/vbar/right:splayDeg")
     const droop = named(full, "front/vbar/right:droopDeg")
     const root = [0.043 + 0.105 + 0.0165, -0.071, 0.002] as const
-    const far = subtract(splay.place(41), root)
-    const near = subtract(droop.place(9), root)
+    const far = subtract(droop.place(9), root)
+    const near = subtract(splay.place(41), root)
     const along = unit(far)
     unit(near).forEach((component, axis) => {
       expect(component).toBeCloseTo(along[axis]!, 12)

@@ -1,0 +1,49 @@
+import { setNumber } from "../commands/numbers"
+import type { Handle } from "../picture/handle"
+import { changeText, valueText } from "../picture/handleText"
+import type { Scene } from "../scene/schema"
+import type { Bench } from "../state/bench"
+import { handleNamed } from "./current"
+
+/** One change under way on one handle, by a drag or a held key: in the end one undo step, or nothing. */
+export interface Adjustment {
+  readonly key: string
+  /** False once somebody else has ended the gesture, by undoing for instance. */
+  live(): boolean
+  /** Goes to a value; where that is refused the handle stays, and the reason is returned. */
+  set(value: number): string | null
+  /** Keeps what was reached and says it. */
+  keep(): void
+  /** Puts back what was there before and says so. */
+  giveUp(): void
+}
+
+export function beginAdjustment(bench: Bench, handle: Handle): Adjustment {
+  const { key, label, value: before } = handle
+  const { store } = bench
+  bench.begin(label)
+  const base: Scene = store.getState().scene
+  const live = () => store.getState().gesture?.base === base
+  return {
+    key,
+    live,
+    set(value) {
+      if (value === handleNamed(store.getState(), key)?.value) return null
+      const done = setNumber.run(bench, { key, value })
+      return done.ok ? null : (done.errors[0]?.message ?? "this cannot be")
+    },
+    keep() {
+      if (!live()) return
+      bench.commit()
+      const state = store.getState()
+      const now = handleNamed(state, key)
+      if (now === undefined || now.value === before) return
+      bench.say(changeText(now, state.evaluation.now.centre[0] * 1e3, state.preferences))
+    },
+    giveUp() {
+      if (!live()) return
+      bench.cancel()
+      bench.say(`${label} back to ${valueText(handle, store.getState().preferences)}.`)
+    },
+  }
+}
