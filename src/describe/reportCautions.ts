@@ -1,3 +1,4 @@
+import { valueAt } from "../scene/address"
 import type { WeighedPart } from "../scene/evaluate"
 import type { Element, Scene } from "../scene/schema"
 import { fixed } from "./reportTable"
@@ -21,7 +22,7 @@ export function cautions(scene: Scene, parts: readonly WeighedPart[]): string[] 
 /** A rod that carries more, further out on its chain, than its maker rates it for. */
 function overloadedRod(scene: Scene, rod: WeighedPart, parts: readonly WeighedPart[]): string[] {
   if (rod.kind !== "rod") return []
-  const element = elementAt(scene, rod.address)
+  const element = valueAt(scene, rod.address) as Element | undefined
   if (element?.part !== "rod" || element.maxEndWeightG === undefined) return []
   const carried = parts.filter((part) => isBeyond(part, rod)).reduce((sum, part) => sum + part.mass * 1e3, 0)
   if (carried <= element.maxEndWeightG + ROUNDING) return []
@@ -37,10 +38,4 @@ function isBeyond(part: WeighedPart, rod: WeighedPart): boolean {
   const step = part.address[last]
   const sameChain = rod.address.slice(0, last).every((each, index) => each === part.address[index])
   return sameChain && typeof step === "number" && step > Number(rod.address[last])
-}
-
-function elementAt(scene: Scene, address: WeighedPart["address"]): Element | undefined {
-  let node: unknown = scene
-  for (const step of address) node = (node as Record<string | number, unknown>)[step]
-  return node as Element | undefined
 }
