@@ -1,8 +1,5 @@
-import { fixed, show, type UnitChoice } from "./format"
+import { fixed, type UnitChoice } from "./format"
 import { aheadWords, short, sideWords } from "./placeWords"
-
-/** Whole millimetres are enough on a label; inches need their hundredths. */
-const fewer = (units: UnitChoice): number => (units.lengthUnit === "mm" ? 1 : 0)
 
 /** Shorter than this a side arm is not spoken of on a label, mm. */
 export const SIDE_SAID = 1.5
@@ -11,13 +8,6 @@ export const SIDE_SAID = 1.5
 export function armLabel(forward: number, side: number, units: UnitChoice): string {
   const ahead = aheadWords(forward, units)
   return Math.abs(side) < SIDE_SAID ? ahead : `${ahead}, ${sideWords(side, units)}`
-}
-
-/** The wanted range of the balance point, mm: "target 40 – 80 mm ahead", with signs where it begins behind the grip. */
-export function targetLabel([from, to]: readonly [number, number], units: UnitChoice): string {
-  const first = show(from, "length", units, -fewer(units)).text
-  const range = `target ${first} – ${short(to, "length", units, fewer(units))}`
-  return from >= 0 ? `${range} ahead` : range
 }
 
 /** "pitch 2.3×": a turn resistance as a multiple of the bow without its rig. */

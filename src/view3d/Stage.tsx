@@ -1,11 +1,10 @@
 import { Grid } from "@react-three/drei/core/Grid"
-import { useFrame, useThree } from "@react-three/fiber"
+import { useThree } from "@react-three/fiber"
 import { type RefObject, useEffect, useLayoutEffect, useRef } from "react"
 import type { Group, Mesh, ShaderMaterial } from "three"
 import { hover, select } from "../commands/bench"
 import type { Projector } from "../picture/projector"
 import { CameraRig } from "./camera/CameraRig"
-import { createProjector } from "./camera/projector"
 import type { Card } from "./card"
 import { createHighlighter } from "./highlight"
 import { balanceOverlay } from "./overlays/balance"
@@ -17,6 +16,7 @@ import { Parts, Piece } from "./Drawings"
 import { type Picture, usePicture } from "./picture"
 import { pointAt } from "./pointer"
 import { pick } from "./pointing"
+import { usePlacing } from "./usePlacing"
 import { setRotation } from "./shapes/placing"
 
 interface StageProps {
@@ -48,7 +48,7 @@ export function Stage({ host, card, onProjector }: StageProps) {
   )
   useHighlight(parts)
   usePointing(parts)
-  usePlacing(card, onProjector)
+  usePlacing(host, card, onProjector)
   return (
     <>
       <hemisphereLight args={[0xffffff, 0x8a8378, 1.7]} />
@@ -129,24 +129,4 @@ function usePointing(parts: RefObject<Group | null>) {
       tapped: (path) => select.run(bench, path),
     })
   }, [bench, get, parts])
-}
-
-/** After the camera has moved and before the frame is drawn: puts words and card over their places. */
-function usePlacing(card: Card, onProjector: (projector: Projector | null) => void) {
-  const picture = usePicture()
-  const camera = useThree((state) => state.camera)
-  const projector = useRef(createProjector(camera))
-  const announced = useRef(false)
-  useEffect(() => picture.watch(card.update), [picture, card])
-  useEffect(() => () => onProjector(null), [onProjector])
-  useFrame(({ size }) => {
-    const { width, height } = size
-    picture.looks.pixels.set(width, height)
-    projector.current.refresh(width, height)
-    picture.labels.place(projector.current, width, height)
-    card.place(projector.current, width, height)
-    if (announced.current) return
-    announced.current = true
-    onProjector(projector.current)
-  })
 }

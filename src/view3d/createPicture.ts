@@ -3,7 +3,7 @@ import type { Bench, BenchState } from "../state/bench"
 import type { Labels } from "./labels"
 import type { Looks } from "./looks"
 import type { Picture, PictureFrame, Update } from "./picture"
-import { groundLevel, groundLine, reachPoints } from "./reach"
+import { dimensionLevel, groundLevel, groundLine, reachPoints } from "./reach"
 
 export interface LivePicture extends Picture {
   /** What asks for a new frame to be drawn; called once for every change of what is shown. */
@@ -59,6 +59,7 @@ function frameOf(state: BenchState, before: PictureFrame | null): PictureFrame {
     evaluation,
     parts: byPath(evaluation),
     ground,
+    level: dimensionLevel(evaluation, ground),
     line,
     reach: [...bow, [0, ground, 0], [line.to, ground, 0]],
   }

@@ -11,8 +11,8 @@ export interface LabelWish {
   readonly at: Vec3
   /** Where it is put if there is room; else on another side. */
   readonly side: Side
-  /** Class of its look. */
-  readonly look: string
+  /** How it looks: plain words, or an arm, a turn or a way. */
+  readonly look: "plain" | "arm" | "turn" | "way"
   /** The higher rank chooses its place first; a label that finds none is left out. */
   readonly rank: number
 }
@@ -23,8 +23,8 @@ export interface Labels {
   put(name: string, wish: LabelWish | null): void
   /** Keeps labels off `radius` px around a point, world axes, m. */
   keepClear(name: string, at: Vec3, radius: number): void
-  /** Moves all labels to where their points are now. */
-  place(projector: Projector, width: number, height: number): void
+  /** Moves all labels to where their points are now, off the boxes that are `taken`. */
+  place(projector: Projector, width: number, height: number, taken: readonly Box[]): void
 }
 
 interface Label {
@@ -34,8 +34,8 @@ interface Label {
   height: number
 }
 
-/** Between a point and the label beside it, px. */
-const GAP = 10
+/** Between a point and the label beside it, px. What must be read may stand further off where all near places are taken. */
+const GAP = { near: 10, far: 44 }
 
 export function createLabels(host: HTMLElement): Labels {
   const labels = new Map<string, Label>()
@@ -51,7 +51,7 @@ export function createLabels(host: HTMLElement): Labels {
       }
       const label = known ?? { element: host.appendChild(document.createElement("div")), wish, width: 0, height: 0 }
       if (known === undefined || known.wish.text !== wish.text || known.wish.look !== wish.look) {
-        label.element.className = `view3d-label ${wish.look}`
+        label.element.className = `view3d-label view3d-${wish.look}`
         label.element.textContent = wish.text
         // All digits are of one width: measuring again, which lays the page out, is for other lengths only.
         if (known?.wish.text.length !== wish.text.length || known.wish.look !== wish.look) label.width = 0
@@ -59,11 +59,12 @@ export function createLabels(host: HTMLElement): Labels {
       label.wish = wish
       labels.set(name, label)
     },
-    place(projector, width, height) {
-      const taken: Box[] = [...clear.values()].map(({ at, radius }) => {
+    place(projector, width, height, occupied) {
+      const taken = [...occupied]
+      for (const { at, radius } of clear.values()) {
         const { x, y } = projector.project(at)
-        return { left: x - radius, top: y - radius, right: x + radius, bottom: y + radius }
-      })
+        taken.push({ left: x - radius, top: y - radius, right: x + radius, bottom: y + radius })
+      }
       // Sizes are read before anything is moved, so that the page is laid out once.
       for (const label of labels.values()) {
         if (label.width === 0) [label.width, label.height] = [label.element.offsetWidth, label.element.offsetHeight]
@@ -85,15 +86,17 @@ export function createLabels(host: HTMLElement): Labels {
 export function freePlace(
   x: number,
   y: number,
-  { wish, width, height }: { wish: Pick<LabelWish, "side">; width: number; height: number },
+  { wish, width, height }: { wish: Pick<LabelWish, "side" | "look">; width: number; height: number },
   taken: readonly Box[],
   frame: Box,
 ): Box | null {
-  for (const side of [wish.side, ...sides.filter((other) => other !== wish.side)]) {
-    const box = beside(x, y, side, width, height)
-    const inside =
-      box.left >= frame.left && box.right <= frame.right && box.top >= frame.top && box.bottom <= frame.bottom
-    if (inside && !taken.some((other) => overlap(other, box))) return box
+  for (const gap of wish.look === "plain" ? [GAP.near] : [GAP.near, GAP.far]) {
+    for (const side of [wish.side, ...sides.filter((other) => other !== wish.side)]) {
+      const box = beside(x, y, side, width, height, gap)
+      const inside =
+        box.left >= frame.left && box.right <= frame.right && box.top >= frame.top && box.bottom <= frame.bottom
+      if (inside && !taken.some((other) => overlap(other, box))) return box
+    }
   }
   return null
 }
@@ -105,12 +108,21 @@ export interface Box {
   readonly bottom: number
 }
 
-/** Box of a label of this size beside the point (x, y), px. */
-export function beside(x: number, y: number, side: Side, width: number, height: number): Box {
-  const left = side === "right" ? x + GAP : side === "left" ? x - GAP - width : x - width / 2
-  const top = side === "below" ? y + GAP : side === "above" ? y - GAP - height : y - height / 2
+/** Box of a label of this size, `gap` px beside the point (x, y), px. */
+function beside(x: number, y: number, side: Side, width: number, height: number, gap: number): Box {
+  const left = side === "right" ? x + gap : side === "left" ? x - gap - width : x - width / 2
+  const top = side === "below" ? y + gap : side === "above" ? y - gap - height : y - height / 2
   return { left, top, right: left + width, bottom: top + height }
 }
 
 export const overlap = (a: Box, b: Box): boolean =>
   a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom
+
+/** Boxes of the handles that stand over the picture `host`, px from its corner: words keep off them. */
+export function handleBoxes(host: HTMLElement): Box[] {
+  const frame = host.getBoundingClientRect()
+  return [...document.querySelectorAll("[data-handle], [data-extender]")].map((handle) => {
+    const { left, top, right, bottom } = handle.getBoundingClientRect()
+    return { left: left - frame.left, top: top - frame.top, right: right - frame.left, bottom: bottom - frame.top }
+  })
+}

@@ -13,6 +13,8 @@ export interface PictureFrame {
   readonly parts: ReadonlyMap<string, WeighedPart>
   /** Height of the ground, m, world axes. */
   readonly ground: number
+  /** Height at which the moment arm is drawn, m, world axes. */
+  readonly level: number
   /** The line to the target on it, m ahead of the grip. */
   readonly line: { readonly from: number; readonly to: number }
   /** What the camera must show, world axes, m. */

@@ -1,4 +1,5 @@
 import { along, multiply, type Vec3 } from "../core/solids"
+import { riserEnds } from "../picture/outline/riser"
 import { nockPoint } from "../scene/assemble"
 import type { Evaluation, WeighedPart } from "../scene/evaluate"
 
@@ -40,6 +41,31 @@ const STEP = 0.05
 export function groundLevel(points: readonly Vec3[]): number {
   const lowest = Math.min(0, ...points.map((point) => point[1]))
   return Math.floor((lowest - CLEARANCE) / STEP) * STEP
+}
+
+/** The arm's dimension line keeps this far below what it must not cross, and above the ground, and moves in steps, m. */
+const BELOW = { rig: 0.06, riser: 0.035, ground: 0.08, step: 0.02 }
+/** Rods that begin and end further off than this, m, are not in its way. */
+const NEARBY = 0.3
+
+/**
+ * Height at which the moment arm is drawn as a dimension, world axes, m: below the grip, the balance point, the riser and
+ * whatever of the rig hangs near, so that neither rods nor their handles hide it.
+ */
+export function dimensionLevel({ scene, now }: Evaluation, ground: number): number {
+  const { rotation } = now
+  const ends = riserEnds(scene.bow)
+  const riser = [ends.lower, ends.upper].map((y) => multiply(rotation, [ends.forward, y, 0]))
+  const rig = now.parts
+    .flatMap((part) => partPoints(part, []))
+    .map((point) => multiply(rotation, point))
+    .filter(([x]) => Math.abs(x) < NEARBY)
+  const lowest = Math.min(
+    multiply(rotation, now.centre)[1] - BELOW.rig,
+    ...riser.map(([, y]) => y - BELOW.riser),
+    ...rig.map(([, y]) => y - BELOW.rig),
+  )
+  return Math.max(Math.floor(lowest / BELOW.step) * BELOW.step, ground + BELOW.ground)
 }
 
 /** The line on the ground toward the target, m ahead of the grip: about as long as the bow reaches, in steps. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest"
 import { partCard } from "../../src/describe/partCard"
-import { armLabel, groundLabel, targetLabel, turnLabel } from "../../src/describe/pictureWords"
+import { armLabel, groundLabel, turnLabel } from "../../src/describe/pictureWords"
 import { evaluate } from "../../src/scene/evaluate"
 import type { Scene } from "../../src/scene/schema"
 import { newScene } from "../../src/scene/templates"
@@ -74,9 +74,7 @@ describe("labels in the picture", () => {
     expect(armLabel(-8.2, 3.4, metric)).toBe("8\u00a0mm behind, 3\u00a0mm right")
     expect(armLabel(62.3, -7, imperial)).toBe("2.45\u00a0in ahead, 0.28\u00a0in left")
   })
-  it("say the target's range, a turn's multiple and a distance on the ground", () => {
-    expect(targetLabel([40, 80], metric)).toBe("target 40 – 80\u00a0mm ahead")
-    expect(targetLabel([-20, 30], metric)).toBe("target \u221220 – 30\u00a0mm")
+  it("say a turn's multiple and a distance on the ground", () => {
     expect(turnLabel("pitch", 2.345)).toBe("pitch 2.3×")
     expect(turnLabel("yaw", Number.NaN)).toBe("yaw")
     expect(groundLabel(0.5, metric)).toBe("0.5\u00a0m")

@@ -5,7 +5,7 @@ import type { Scene } from "../../src/scene/schema"
 import { newElement, newScene } from "../../src/scene/templates"
 import { freePlace, overlap } from "../../src/view3d/labels"
 import { targetZone } from "../../src/view3d/overlays/targetZone"
-import { groundLevel, groundLine, reachPoints } from "../../src/view3d/reach"
+import { dimensionLevel, groundLevel, groundLine, reachPoints } from "../../src/view3d/reach"
 
 function evaluated(change: (scene: Scene) => void) {
   const scene = newScene()
@@ -79,7 +79,7 @@ describe("the target zone", () => {
 
 describe("labels", () => {
   const frame = { left: 0, top: 0, right: 400, bottom: 300 }
-  const label = { wish: { side: "right" as const }, width: 70, height: 20 }
+  const label = { wish: { side: "right", look: "plain" } as const, width: 70, height: 20 }
   it("stand on the wished side, move to another where that is taken or outside, and give up where none is free", () => {
     const free = freePlace(200, 150, label, [], frame)!
     expect(free.left).toBeGreaterThan(200)
@@ -87,5 +87,31 @@ describe("labels", () => {
     expect(overlap(moved, free)).toBe(false)
     expect(freePlace(390, 150, label, [], frame)!.right).toBeLessThan(390)
     expect(freePlace(200, 150, label, [frame], frame)).toBeNull()
+  })
+  it("that must be read stand further off where every near place is taken", () => {
+    const crowd = { left: 110, top: 115, right: 240, bottom: 185 }
+    expect(freePlace(200, 150, label, [crowd], frame)).toBeNull()
+    const arm = { ...label, wish: { side: "right", look: "arm" } as const }
+    expect(freePlace(200, 150, arm, [crowd], frame)!.left).toBeGreaterThan(240)
+  })
+})
+
+describe("the moment arm's dimension line", () => {
+  it("runs below the riser, below what hangs near the grip, and above the ground", () => {
+    const bare = evaluated(() => {})
+    expect(dimensionLevel(bare, -1)).toBeLessThan(0.02 - 0.29)
+    const hanging = evaluated((scene) => {
+      scene.mounts.lower = { atMm: [40, -150, 0], pitchDeg: -90, yawDeg: 0 }
+      scene.rig.push({ mount: "lower", chain: [{ ...newElement.rod, lengthMm: 300 }] })
+    })
+    expect(dimensionLevel(hanging, -1)).toBeLessThan(-0.45)
+    expect(dimensionLevel(hanging, -0.5)).toBeCloseTo(-0.42, 12)
+  })
+  it("does not dodge the far end of a rod", () => {
+    const far = evaluated((scene) => {
+      scene.mounts.front = { atMm: [40, -70, 0], pitchDeg: -70, yawDeg: 0 }
+      scene.rig.push({ mount: "front", chain: [{ ...newElement.rod, lengthMm: 900 }] })
+    })
+    expect(dimensionLevel(far, -1.5)).toBeGreaterThan(-0.5)
   })
 })

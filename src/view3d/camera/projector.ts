@@ -6,8 +6,8 @@ export interface LiveProjector extends Projector {
   refresh(width: number, height: number): void
 }
 
-/** Projects through a three camera. Numbers are those of the last `refresh`. */
-export function createProjector(camera: Camera): LiveProjector {
+/** Projects through a three camera. Numbers are those of the last `refresh`. `joined` hears of every new listener. */
+export function createProjector(camera: Camera, joined: () => void = () => {}): LiveProjector {
   const listeners = new Set<() => void>()
   const seen = new Matrix4()
   const through = new Matrix4()
@@ -22,6 +22,7 @@ export function createProjector(camera: Camera): LiveProjector {
     },
     subscribe(listener) {
       listeners.add(listener)
+      joined()
       return () => listeners.delete(listener)
     },
     refresh(newWidth, newHeight) {

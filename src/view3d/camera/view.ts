@@ -26,10 +26,10 @@ export const directions: Readonly<Record<CameraPreset, Pick<View, "azimuth" | "e
 }
 
 /**
- * Room kept free of the bow, px, for labels and handles. The big figures need none: they stand at the top right, above
+ * Room kept free of the bow, px, for labels and handles, and below for the buttons that choose the view. The big figures need none: they stand at the top right, above
  * the front rod.
  */
-const ROOM = { edge: 30, below: 44 }
+const ROOM = { edge: 30, below: 62 }
 
 export function insetsFor(width: number, height: number): Insets {
   // Never more than a quarter an edge, so that there is always a middle to put the bow in.

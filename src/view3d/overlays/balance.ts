@@ -7,8 +7,6 @@ import type { Drawn } from "../picture"
 import { layBetween, mesh, putAt } from "../shapes/placing"
 import { unitSphere, unitStroke } from "../shapes/solids"
 
-/** The arm's dimension line runs this far below the grip and the balance point, clear of rods, m. */
-const BELOW = 0.17
 /** Half the height of a dimension's end tick, m. */
 const TICK = 0.012
 
@@ -44,13 +42,12 @@ export function balanceOverlay(looks: Looks, labels: Labels): Drawn {
 
   return {
     object,
-    update({ state, evaluation: { now }, ground }) {
+    update({ state, evaluation: { now }, ground, level }) {
       const { show } = state.preferences
       const centre = multiply(now.rotation, now.centre)
       putAt(halo, centre)
       putAt(point, centre)
       const [x, y, z] = centre
-      const level = Math.min(0, y) - BELOW
       const aside = Math.abs(z) * 1e3 >= SIDE_SAID
       for (const each of [plumb, gripLine, forward, sideways, ...ticks]) each.visible = show.plumb
       if (show.plumb) {
@@ -67,8 +64,8 @@ export function balanceOverlay(looks: Looks, labels: Labels): Drawn {
       const text = armLabel(now.armForward * 1e3, now.armSide * 1e3, state.preferences)
       const at: Vec3 = [x, level, z]
       const where = x >= 0 ? "right" : "left"
-      labels.put("arm", words ? { text, at, side: where, look: "balance", rank: 9 } : null)
-      labels.put("grip", show.labels ? { text: "grip", at: [0, 0, 0], side: "left", look: "", rank: 3 } : null)
+      labels.put("arm", words ? { text, at, side: where, look: "arm", rank: 9 } : null)
+      labels.put("grip", show.labels ? { text: "grip", at: [0, 0, 0], side: "left", look: "plain", rank: 3 } : null)
     },
   }
 }

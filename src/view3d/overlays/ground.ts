@@ -66,7 +66,7 @@ export function groundOverlay(looks: Looks, labels: Labels): Drawn {
         const tick = ticks[index]!
         tick.visible = within
         tick.position.x = x
-        const wish = { text: groundLabel(x, preferences), at: along(x), side: "below", look: "", rank: 1 } as const
+        const wish = { text: groundLabel(x, preferences), at: along(x), side: "below", look: "plain", rank: 1 } as const
         labels.put(`mark ${index}`, words && within ? wish : null)
       })
     },

@@ -41,7 +41,7 @@ export function ellipsoidOverlay(looks: Looks, labels: Labels): Drawn {
       const at = multiply(now.rotation, end[1] > other[1] ? end : other)
       const text = "ellipsoid of the same mass and turn resistance, half size"
       const shown = preferences.show.ellipsoid && preferences.show.labels
-      labels.put("ellipsoid", shown ? { text, at, side: "right", look: "", rank: 5 } : null)
+      labels.put("ellipsoid", shown ? { text, at, side: "right", look: "plain", rank: 5 } : null)
     },
     dispose: () => material.dispose(),
   }
@@ -113,7 +113,7 @@ export function arcsOverlay(looks: Looks, labels: Labels): Drawn {
           text: turnLabel(name, multiple),
           at: multiply(now.rotation, place),
           side,
-          look: "arc",
+          look: "turn",
           rank: 4,
         } as const
         labels.put(name, show.arcs && show.labels ? wish : null)
