@@ -4,9 +4,10 @@ import { download } from "../files/saveFile"
 const RigSheet = lazy(() => import("../panels/RigSheet"))
 const BowSheet = lazy(() => import("../panels/BowSheet"))
 const DrawSheet = lazy(() => import("../panels/draw/DrawSheet"))
+const HillsSheet = lazy(() => import("../panels/hills/HillsSheet"))
 const SlidersSheet = lazy(() => import("../panels/SlidersSheet"))
 
-const pages = ["Balance", "Rig", "Bow", "Draw", "Sliders"] as const
+const pages = ["Balance", "Rig", "Bow", "Draw", "Hills", "Sliders"] as const
 type Page = (typeof pages)[number]
 
 const saveTable = (name: string, text: string) => download(`${name}.csv`, text, "text/csv;charset=utf-8")
@@ -55,6 +56,7 @@ export function Sheet({ balance }: { balance: ReactNode }) {
               {name === "Rig" && <RigSheet />}
               {name === "Bow" && <BowSheet />}
               {name === "Draw" && <DrawSheet onSave={saveTable} />}
+              {name === "Hills" && <HillsSheet onSave={saveTable} />}
               {name === "Sliders" && <SlidersSheet />}
             </Suspense>
           )}

@@ -1,5 +1,6 @@
 import { DRY_FIRE_CAUTION } from "../../describe/drawText"
 import { useBench } from "../../state/useBench"
+import "../sheet.css"
 import "./draw.css"
 import { DrawPlot } from "./DrawPlot"
 import { LineOfPull } from "./LineOfPull"

@@ -18,7 +18,8 @@ interface Props extends PlotShape {
 }
 
 export interface PlotRun {
-  show(content: PlotContent): void
+  /** With `at` the reading goes there, unless somebody has moved it. */
+  show(content: PlotContent, at?: number): void
 }
 
 const COARSE = 5
@@ -48,8 +49,9 @@ export function Plot({ name, content, say, start, xAxis, yAxis, nameRoom, ref }:
     frame.current?.setAttribute("aria-valuemax", String(Math.max(0, count - 1)))
     frame.current?.setAttribute("aria-valuetext", text)
   }
-  const show = (next: PlotContent) => {
+  const show = (next: PlotContent, at?: number) => {
     live.current.content = next
+    if (at !== undefined && !live.current.moved) live.current.index = at
     plot.current?.setData(dataOf(next))
     tell(live.current.index)
   }

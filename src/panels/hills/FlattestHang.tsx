@@ -1,0 +1,141 @@
+import { useMemo, useRef, useState } from "react"
+import { hangPlaceText, rangeProblemText } from "../../describe/hillText"
+import { partTitle } from "../../describe/partNames"
+import { type Address, valueAt } from "../../scene/address"
+import { elementFields, type NumberField } from "../../scene/fields"
+import { placesFor, swingMotions, type TryRange } from "../../scene/hills"
+import type { PartOf, Scene } from "../../scene/schema"
+import { newElement } from "../../scene/templates"
+import { useLive } from "../../state/useBench"
+import "../choice.css"
+import { HangAnswers } from "./HangAnswers"
+import { PlainNumber } from "./PlainNumber"
+import { useHangSearch } from "./useHangSearch"
+
+/** What is hung: a new weight, all those on the rig as one kind, or the one at a path. */
+const NEW = "new"
+const ALL = "all"
+
+/** Looks through places, stems and bobs for the flattest net lift on slopes. */
+export function FlattestHang() {
+  const scene = useLive((state) => state.scene)
+  const swings = useMemo(() => swingMotions(scene), [scene])
+  const [wanted, setWanted] = useState<string | null>(null)
+  const [stem, setStem] = useState<TryRange>({ from: 50, to: 300, step: 10 })
+  const [bob, setBob] = useState<TryRange>({ from: 50, to: 400, step: 10 })
+  const [left, setLeft] = useState<ReadonlySet<string>>(new Set())
+  const bar = useRef<HTMLProgressElement>(null)
+  const { searching, answered, errors, ask, cancel } = useHangSearch(({ tried, total }) => {
+    if (bar.current === null) return
+    bar.current.max = total
+    bar.current.value = tried
+  })
+  const options = [
+    ...(swings.length > 1 ? [[ALL, "All swing weights on the rig, as one"]] : []),
+    ...swings.map(({ path }) => [path, partTitle(scene, path)]),
+    [NEW, "A new swing weight"],
+  ] as [string, string][]
+  const what = options.some(([value]) => value === wanted) ? wanted! : options[0]![0]
+  const { moving, swing } = useMemo(() => questionOf(scene, swings, what), [scene, swings, what])
+  const places = useMemo(() => placesFor(scene, moving), [scene, moving])
+  const tried = places.filter(({ path }) => !left.has(path)).map(({ path }) => path)
+  const start = () => {
+    const ranges = { stemLengthMm: stem, bobMassG: bob }
+    ask(scene, { swing, moving, ranges, places: tried })
+  }
+  const toggle = (path: string) => {
+    const next = new Set(left)
+    if (!next.delete(path)) next.add(path)
+    setLeft(next)
+  }
+  return (
+    <section>
+      <h2 className="sheet-heading">Flattest hang</h2>
+      <p className="hills-note">
+        Tries every place, stem and bob for the least spread of the net lift. Joint, stop and the bob's size stay.
+      </p>
+      <label className="hills-pick">
+        <span>What to hang</span>
+        <select value={what} onChange={(event) => setWanted(event.target.value)}>
+          {options.map(([value, words]) => (
+            <option key={value} value={value}>
+              {words}
+            </option>
+          ))}
+        </select>
+      </label>
+      <Range name="Stem" field={elementFields.swing.stemLengthMm} range={stem} onChange={setStem} />
+      <Range name="Bob" field={elementFields.swing.bobMassG} range={bob} onChange={setBob} />
+      <fieldset className="checks hills-places">
+        <legend>Where to hang it</legend>
+        {places.map((place) => (
+          <label key={place.path} className="check">
+            <input type="checkbox" checked={!left.has(place.path)} onChange={() => toggle(place.path)} />
+            {hangPlaceText(place)}
+          </label>
+        ))}
+        {places.length === 0 && <p className="hills-note">This bow has no mount to hang a weight from.</p>}
+      </fieldset>
+      <div className="hills-buttons">
+        <button
+          type="button"
+          aria-disabled={searching || tried.length === 0}
+          onClick={() => {
+            if (!searching && tried.length > 0) start()
+          }}
+        >
+          Search
+        </button>
+        {searching && (
+          <>
+            <progress ref={bar} aria-label="Tries made" />
+            <button type="button" onClick={cancel}>
+              Cancel
+            </button>
+          </>
+        )}
+      </div>
+      {errors.length > 0 && (
+        <p className="problem" role="alert">
+          {errors.map(rangeProblemText).join(" ")}
+        </p>
+      )}
+      {answered !== null && <HangAnswers {...answered} />}
+    </section>
+  )
+}
+
+function questionOf(
+  scene: Scene,
+  swings: readonly { path: string; address: Address }[],
+  what: string,
+): { moving: Address[]; swing: PartOf<"swing"> } {
+  const moved = what === NEW ? [] : swings.filter(({ path }) => what === ALL || path === what)
+  const first = moved[0]
+  const swing = first === undefined ? newElement.swing : valueAt(scene, first.address)
+  return { moving: moved.map(({ address }) => address), swing: swing as PartOf<"swing"> }
+}
+
+interface RangeProps {
+  readonly name: string
+  readonly field: NumberField
+  readonly range: TryRange
+  onChange(range: TryRange): void
+}
+
+function Range({ name, field, range, onChange }: RangeProps) {
+  const stepField: NumberField = { ...field, min: 0.1 }
+  return (
+    <fieldset className="hills-range">
+      <legend>{name}</legend>
+      <PlainNumber label="from" field={field} value={range.from} onChange={(from) => onChange({ ...range, from })} />
+      <PlainNumber label="to" field={field} value={range.to} onChange={(to) => onChange({ ...range, to })} />
+      <PlainNumber
+        label="in steps of"
+        field={stepField}
+        value={range.step}
+        onChange={(step) => onChange({ ...range, step })}
+      />
+    </fieldset>
+  )
+}

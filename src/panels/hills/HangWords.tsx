@@ -1,0 +1,35 @@
+import { hangSentence, NO_SWING } from "../../describe/hillText"
+import { partTitle } from "../../describe/partNames"
+import { useLive } from "../../state/useBench"
+
+/** What the picture shows of the swing weights, as the bow is held now. */
+export function HangWords() {
+  const scene = useLive((state) => state.scene)
+  const now = useLive(({ evaluation }) => evaluation.now)
+  const sentences = now.parts.flatMap(({ hung, path }) =>
+    hung === undefined
+      ? []
+      : [
+          hangSentence({
+            name: partTitle(scene, path),
+            joint: hung.weight.joint,
+            stem: hung.rest.direction,
+            gravity: now.gravity,
+            onStop: hung.rest.onStop,
+            slopeDeg: now.pose.slopeDeg,
+            cantDeg: now.pose.cantDeg,
+          }),
+        ],
+  )
+  return (
+    <section>
+      <h2 className="sheet-heading">What the picture shows</h2>
+      {sentences.length === 0 ? <p className="hills-note">{NO_SWING}</p> : null}
+      {sentences.map((sentence) => (
+        <p key={sentence} className="hills-words">
+          {sentence}
+        </p>
+      ))}
+    </section>
+  )
+}

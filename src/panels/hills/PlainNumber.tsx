@@ -1,0 +1,62 @@
+import { type KeyboardEvent, useId, useState } from "react"
+import { fieldText, fieldUnit, readField, stepped } from "../../describe/fieldText"
+import type { NumberField } from "../../scene/fields"
+import { useLive } from "../../state/useBench"
+import "../fields.css"
+
+interface Props {
+  readonly label: string
+  readonly field: NumberField
+  /** In the file's unit. */
+  readonly value: number
+  onChange(value: number): void
+}
+
+/** A number that belongs to a question and not to the scene, as a text field in the chosen units. */
+export function PlainNumber({ label, field, value, onChange }: Props) {
+  const units = useLive(({ preferences }) => preferences)
+  const id = useId()
+  const [draft, setDraft] = useState<string | null>(null)
+  const [problem, setProblem] = useState<string | null>(null)
+  const commit = () => {
+    if (draft === null) return
+    const reading = readField(draft, field, units)
+    setProblem(reading.ok ? null : `${reading.problem}.`)
+    if (!reading.ok) return
+    setDraft(null)
+    onChange(reading.value)
+  }
+  const onKeyDown = (event: KeyboardEvent) => {
+    const steps = event.key === "ArrowUp" ? 1 : event.key === "ArrowDown" ? -1 : 0
+    if (event.key === "Enter") commit()
+    if (steps === 0 || draft !== null) return
+    event.preventDefault()
+    onChange(stepped(value, field, units, steps, event.shiftKey))
+  }
+  return (
+    <div className="number-field" data-invalid={problem !== null || undefined}>
+      <label htmlFor={id}>{label}</label>
+      <span className="number-field-box">
+        <input
+          id={id}
+          type="text"
+          inputMode={field.min < 0 ? "text" : "decimal"}
+          autoComplete="off"
+          value={draft ?? fieldText(value, field.quantity, units)}
+          aria-invalid={problem !== null || undefined}
+          aria-describedby={problem === null ? undefined : `${id}-problem`}
+          onChange={(event) => setDraft(event.target.value)}
+          onKeyDown={onKeyDown}
+          onBlur={commit}
+          onFocus={(event) => event.target.select()}
+        />
+        <span className="number-field-unit">{fieldUnit(field.quantity, units).unit}</span>
+      </span>
+      {problem !== null && (
+        <span className="number-field-problem" id={`${id}-problem`} role="alert">
+          {problem}
+        </span>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,76 @@
+import { useCallback, useMemo } from "react"
+import { said, shownUnit } from "../../describe/format"
+import { flatnessSentence, slopeCsv, slopePointText } from "../../describe/hillText"
+import { compareSlopes, FLATNESS_DEG, type SlopeCurve, STEEPEST_DEG } from "../../scene/hills"
+import { useLive } from "../../state/useBench"
+import { Plot } from "../plot/Plot"
+import type { PlotContent, PlotLine } from "../plot/plotted"
+import type { SaveTable } from "./HillsSheet"
+
+/** Net lift at full draw against slope: this rig, and with its swing weights locked and gone. */
+export function SlopePlot({ onSave }: { onSave: SaveTable }) {
+  const scene = useLive((state) => state.scene)
+  const limbs = useLive(({ evaluation }) => evaluation.fullDraw.limbs)
+  const units = useLive(({ preferences }) => preferences)
+  const slopes = useMemo(() => compareSlopes(scene, limbs), [scene, limbs])
+  const { slopeDeg } = scene.pose
+  const { factor, unit, decimals } = shownUnit("moment", units)
+  const content = useMemo<PlotContent>(() => {
+    const line = (name: string, curve: SlopeCurve, more: Partial<PlotLine>): PlotLine => ({
+      name,
+      values: curve.netLift.map((value) => value * factor),
+      width: 1.5,
+      ink: "--ink",
+      ...more,
+    })
+    const others = [
+      line("locked", slopes.locked, { dash: [8, 5] }),
+      line("without", slopes.without, { dash: [2, 4], ink: "--ink-soft" }),
+    ]
+    return {
+      x: slopes.slopesDeg,
+      lines: [line("this rig", slopes.free, { width: 2.5 }), ...(slopes.hasSwing ? others : [])],
+      marks: [{ kind: "upright", x: slopeDeg, text: "now" }],
+    }
+  }, [slopes, slopeDeg, factor])
+  const say = useCallback((index: number) => slopePointText(slopes, index, units), [slopes, units])
+  return (
+    <section>
+      <h2 className="sheet-heading">Net lift on slopes, at full draw</h2>
+      <Plot
+        name="Net lift against slope"
+        content={content}
+        say={say}
+        start={Math.round(Math.min(STEEPEST_DEG, Math.max(-STEEPEST_DEG, slopeDeg))) + STEEPEST_DEG}
+        xAxis={{ label: "slope, ° (front down − / up +)", span: [-STEEPEST_DEG, STEEPEST_DEG], decimals: 0 }}
+        yAxis={{ label: `net lift, ${unit}`, decimals }}
+        nameRoom={58}
+      />
+      <dl className="figure-rows">
+        <Spread name={`Spread over ±${FLATNESS_DEG}°, this rig`} of="free" curve={slopes.free} />
+        {slopes.hasSwing && <Spread name="The same, weight locked" of="locked" curve={slopes.locked} />}
+        {slopes.hasSwing && <Spread name="The same, without it" of="without" curve={slopes.without} />}
+      </dl>
+      <p className="hills-note">
+        {slopes.hasSwing
+          ? flatnessSentence(slopes, units)
+          : "The spread is the largest less the smallest net lift; 0 is a bow that holds alike on every slope."}
+      </p>
+      <button type="button" onClick={() => onSave("net-lift-on-slopes", slopeCsv(slopes))}>
+        Save CSV
+      </button>
+    </section>
+  )
+}
+
+function Spread({ name, of, curve }: { name: string; of: string; curve: SlopeCurve }) {
+  const units = useLive(({ preferences }) => preferences)
+  return (
+    <div className="figure-row">
+      <dt>{name}</dt>
+      <dd data-figure={`flatness.${of}`} data-value={curve.flatness}>
+        {said(curve.flatness, "moment", units)}
+      </dd>
+    </div>
+  )
+}

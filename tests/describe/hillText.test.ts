@@ -1,0 +1,136 @@
+import { expect, test } from "vitest"
+import {
+  flatnessSentence,
+  hangPlaceText,
+  hangSentence,
+  lockedFromPlumb,
+  motionCsv,
+  motionPointText,
+  rangeProblemText,
+  slopeCsv,
+  slopePointText,
+} from "../../src/describe/hillText"
+import { gravityInBow, poseRotation } from "../../src/core/balance"
+import { swingRest } from "../../src/core/swing"
+import { beginRun, turnRun } from "../../src/panels/hills/motionRun"
+import { hangPlaces, slopeComparison, swingMotions } from "../../src/scene/hills"
+import { fullDocument } from "../scene/documents"
+import { hungDocument, sceneOf } from "../scene/scenes"
+
+const DEGREE = Math.PI / 180
+const units = { massUnit: "g", lengthUnit: "mm", forceUnit: "N" } as const
+
+function sentence(slopeDeg: number, cantDeg: number, joint: "hinge" | "ball", stopDeg: number): string {
+  const gravity = gravityInBow(poseRotation(slopeDeg * DEGREE, cantDeg * DEGREE))
+  const { direction, onStop } = swingRest(gravity, joint, stopDeg * DEGREE)
+  return hangSentence({ name: "Back swing weight", joint, stem: direction, gravity, onStop, slopeDeg, cantDeg })
+}
+
+test("a raised front sends the weight toward the archer in the bow's frame, plumb in the world", () => {
+  expect(sentence(20, 0, "hinge", 90)).toBe(
+    "Front raised 20°: the back swing weight hangs 20° toward the archer in the bow's own frame, though plumb in the world.",
+  )
+  expect(sentence(-7, 0, "ball", 90)).toBe(
+    "Front lowered 7°: the back swing weight hangs 7° toward the target in the bow's own frame, though plumb in the world.",
+  )
+})
+
+test("held level the weight hangs straight down in both frames", () => {
+  expect(sentence(0, 0, "hinge", 90)).toBe(
+    "Held level: the back swing weight hangs straight down, in the bow's own frame and in the world.",
+  )
+})
+
+test("a weight on its stop is said to be short of plumb by what the stop keeps it from", () => {
+  expect(sentence(20, 0, "hinge", 15)).toBe(
+    "Front raised 20°: the back swing weight leans on its stop, 15° from the bow's own down and 5° short of plumb.",
+  )
+})
+
+test("a canted hinge is not called plumb, a canted ball is", () => {
+  expect(sentence(0, 11, "hinge", 90)).toContain("so the cant leaves it 11° from plumb.")
+  expect(sentence(0, -11, "ball", 90)).toBe(
+    "Level, top canted 11° left: the back swing weight hangs 11° to the side in the bow's own frame, though plumb in the world.",
+  )
+})
+
+const slopesOf = (document: Record<string, unknown>) => {
+  const found = slopeComparison(sceneOf(document))
+  if (!found.ok) throw new Error(found.errors[0]?.message)
+  return found.value
+}
+
+test("a rig without a swing weight has one column of net lift and one number a slope", () => {
+  const slopes = { ...slopesOf(fullDocument()), hasSwing: false }
+  expect(slopeCsv(slopes).split("\r\n")[0]).toBe("slope deg,net lift N·m")
+  expect(slopePointText(slopes, 45 + 15, units)).toMatch(/^15° up: net lift \u2212?\d+\.\d\d\u00a0N·m\.$/)
+})
+
+test("a rig with one is saved with all three curves, unrounded", () => {
+  const slopes = slopesOf(hungDocument())
+  const lines = slopeCsv(slopes).trimEnd().split("\r\n")
+  expect(lines).toHaveLength(92)
+  expect(lines[1]?.split(",").map(Number)).toEqual([
+    -45,
+    slopes.free.netLift[0],
+    slopes.locked.netLift[0],
+    slopes.without.netLift[0],
+  ])
+})
+
+test("the sentence on flatness says which way the weight works", () => {
+  const curve = (flatness: number) => ({ netLift: [], flatness })
+  const slopes = { ...slopesOf(hungDocument()), free: curve(0.2), locked: curve(0.7), without: curve(0.3) }
+  expect(flatnessSentence(slopes, units)).toBe(
+    "Hanging free, the weight takes 0.50\u00a0N·m off the spread of the locked one; without it the bow would be less flat, with 0.30\u00a0N·m.",
+  )
+  expect(flatnessSentence({ ...slopes, free: curve(0.9) }, units)).toContain("adds 0.20\u00a0N·m")
+})
+
+test("places to hang from are called by mount, chain and arm", () => {
+  const names = hangPlaces(sceneOf(hungDocument())).map(hangPlaceText)
+  expect(names).toContain("End of the back chain")
+  expect(names).toContain("Left arm")
+  expect(names).toContain("Both arms")
+  expect(names).toContain("Lower mount")
+  expect(names).toContain("V-bar 2 left arm")
+  expect(new Set(names).size).toBe(names.length)
+})
+
+const model = swingMotions(sceneOf(hungDocument())).find(({ path }) => path === "back/swing")?.model
+
+test("a motion begins at rest, is read in words and saved a line a sample", () => {
+  if (model == null) throw new Error("no motion")
+  const { trace, manoeuvre } = beginRun(model, 5, { toDeg: 30, degreesASecond: 60 })
+  expect(trace.time.at(-1)).toBeGreaterThan(manoeuvre.end + 4.9)
+  expect(motionPointText(trace, 0, units)).toMatch(
+    /^0\.00\u00a0s: bow 5° up, weight .*; nose-down .* free, .* locked\.$/,
+  )
+  const lines = motionCsv(trace).trimEnd().split("\r\n")
+  expect(lines).toHaveLength(trace.time.length + 1)
+  expect(Number(lines.at(-1)?.split(",")[1])).toBeCloseTo(30, 9)
+})
+
+test("the locked weight keeps its angle in the bow, so it leaves plumb by as much as the bow turns", () => {
+  if (model == null) throw new Error("no motion")
+  const { trace } = beginRun({ ...model, tilted: 0, upright: 1 }, 0, { toDeg: 20, degreesASecond: 30 })
+  const last = trace.time.length - 1
+  expect(lockedFromPlumb(trace, last) - lockedFromPlumb(trace, 0)).toBeCloseTo(20 * DEGREE, 12)
+})
+
+test("a new aim in mid motion leaves what was before it as it was", () => {
+  if (model == null) throw new Error("no motion")
+  const first = beginRun(model, 0, { toDeg: 30, degreesASecond: 50 })
+  const turned = turnRun(first, 0.5, { toDeg: -20, degreesASecond: 50 })
+  for (const index of [0, 7, 29]) {
+    expect(turned.trace.inBow[index]).toBeCloseTo(first.trace.inBow[index]!, 9)
+    expect(turned.trace.slope[index]).toBe(first.trace.slope[index])
+  }
+  expect(turned.trace.slope.at(-1)).toBeCloseTo(-20 * DEGREE, 12)
+})
+
+test("a range that cannot be searched is named as the page names it", () => {
+  const message = "0 given; 1 … 1000 mm is needed"
+  expect(rangeProblemText({ path: "stemLengthMm.from", message })).toBe(`Stem, from: ${message}.`)
+  expect(rangeProblemText({ path: "", message: "too many" })).toBe("too many.")
+})
