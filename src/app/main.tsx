@@ -11,28 +11,38 @@ import { sceneAsked, startBench } from "./start"
 import "./theme.css"
 import { followTheme } from "./theme"
 
-const storage = browserStore()
-const { rules, fetch: fetchRules } = arrivingFileRules()
-const bench = await startBench(storage, location.search, rules)
-followTheme(bench.store)
-keepSafe(bench, storage, () => sceneAsked(location.search))
-listenForShortcuts(bench)
+/**
+ * Not awaited at the top of the module: the chunks fetched on the way import this one and would wait for it while it
+ * waits for them.
+ */
+async function start(host: HTMLElement): Promise<void> {
+  const storage = browserStore()
+  const { rules, fetch: fetchRules } = arrivingFileRules()
+  const bench = await startBench(storage, location.search, rules)
+  followTheme(bench.store)
+  keepSafe(bench, storage, () => sceneAsked(location.search))
+  listenForShortcuts(bench)
+  whenReady(fetchRules)
+  const access = { bench, frames: createFrameStore(bench.store, soon) }
+  createRoot(host).render(
+    <BenchContext value={access}>
+      <ErrorScreen bench={bench}>
+        <App />
+      </ErrorScreen>
+    </BenchContext>,
+  )
+}
 
-const access = { bench, frames: createFrameStore(bench.store, soon) }
+/** Runs `then` once the first view stands: what is fetched then does not delay it. */
+function whenReady(then: () => Promise<void>): void {
+  const watch = new MutationObserver(() => {
+    if (document.documentElement.dataset.ready !== "true") return
+    watch.disconnect()
+    void then()
+  })
+  watch.observe(document.documentElement, { attributeFilter: ["data-ready"] })
+}
+
 const host = document.getElementById("root")
 if (host === null) throw new Error("the page has no place for the bench")
-createRoot(host).render(
-  <BenchContext value={access}>
-    <ErrorScreen bench={bench}>
-      <App />
-    </ErrorScreen>
-  </BenchContext>,
-)
-
-// The validator comes once the first view stands, or at the latest with whatever needs it.
-const ready = new MutationObserver(() => {
-  if (document.documentElement.dataset.ready !== "true") return
-  ready.disconnect()
-  void fetchRules()
-})
-ready.observe(document.documentElement, { attributeFilter: ["data-ready"] })
+void start(host)
