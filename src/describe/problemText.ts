@@ -5,7 +5,7 @@ import { partTitle } from "./partNames"
 
 /** Why something was refused: each error with its place called as the page calls it, in one text. */
 export const problemText = (scene: Scene, errors: readonly SceneError[]): string =>
-  errors.map((error) => `${placed(scene, error)}.`).join(" ")
+  errors.map((error) => `${placed(scene, error).replace(/\.$/, "")}.`).join(" ")
 
 function placed(scene: Scene, error: SceneError): string {
   if (error.path === "") return error.message

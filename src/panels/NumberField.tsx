@@ -29,7 +29,6 @@ function SlotField({ slotKey: key, slot, label }: { slotKey: string; slot: LiveS
   const [problem, setProblem] = useState<string | null>(null)
   const { value, absent, field, title } = slot
   const { unit } = fieldUnit(field.quantity, units)
-  const optional = absent || field.fallback === undefined
   const shown = draft ?? (absent ? "" : fieldText(value, field.quantity, units))
 
   const settle = () => {
@@ -48,7 +47,7 @@ function SlotField({ slotKey: key, slot, label }: { slotKey: string; slot: LiveS
     if (draft === null) return true
     const empty = draft.trim() === ""
     const reading = readField(draft, field, units)
-    if (!reading.ok && !(empty && optional)) {
+    if (!reading.ok && !empty) {
       setProblem(`${title}: ${reading.problem}.`)
       return false
     }
@@ -110,7 +109,7 @@ function SlotField({ slotKey: key, slot, label }: { slotKey: string; slot: LiveS
           enterKeyHint="done"
           data-slot={key}
           value={shown}
-          placeholder={optional && absent ? "none" : undefined}
+          placeholder={absent ? "none" : undefined}
           aria-invalid={problem !== null || undefined}
           aria-describedby={`${id}-more`}
           title={`${capital(allowedText(field, units))}. Arrow keys step, with Shift further.`}

@@ -1,7 +1,8 @@
-import { type ReactNode, useEffect, useRef } from "react"
+import { useEffect, useRef } from "react"
 import { setHand, setPreferences, toggleOverlay } from "../commands/bench"
 import { type Overlay, overlays } from "../state/preferences"
 import { useBench, useLive } from "../state/useBench"
+import { Check } from "./Check"
 import { Choice } from "./Choice"
 import "./settings.css"
 
@@ -87,7 +88,7 @@ export default function Settings({ onClose }: { onClose(): void }) {
       <fieldset className="checks">
         <legend>The picture shows</legend>
         {overlays.map((overlay) => (
-          <Check key={overlay} checked={preferences.show[overlay]} onChange={() => toggleOverlay.run(bench, overlay)}>
+          <Check key={overlay} checked={preferences.show[overlay]} onSwitch={() => toggleOverlay.run(bench, overlay)}>
             {overlayWords[overlay]}
           </Check>
         ))}
@@ -96,20 +97,11 @@ export default function Settings({ onClose }: { onClose(): void }) {
         <legend>V-bar arms</legend>
         <Check
           checked={preferences.pairArms}
-          onChange={() => setPreferences.run(bench, { pairArms: !preferences.pairArms })}
+          onSwitch={() => setPreferences.run(bench, { pairArms: !preferences.pairArms })}
         >
           Change both arms together
         </Check>
       </fieldset>
     </dialog>
-  )
-}
-
-function Check({ checked, onChange, children }: { checked: boolean; onChange(): void; children: ReactNode }) {
-  return (
-    <label className="check">
-      <input type="checkbox" checked={checked} onChange={onChange} />
-      {children}
-    </label>
   )
 }

@@ -26,46 +26,52 @@ export function useRange(
   useEffect(() => {
     const input = ref.current
     if (input === null) return
-    let open = false
+    let openBy: "key" | "pointer" | null = null
+    /** After Escape the hand may still be dragging: it moves nothing more until it lets go. */
     let givenUp = false
-    let byKey = false
 
     const present = () => slotIn(bench.store.getState().scene, key)
     const restore = () => {
       const slot = present()
       if (slot !== undefined) input.value = String(slot.value)
     }
-    const begin = () => {
+    const begin = (by: "key" | "pointer") => {
       const slot = present()
-      if (open || slot === undefined) return
-      open = true
-      givenUp = false
+      if (openBy !== null || slot === undefined) return
+      openBy = by
       setProblem(null)
       bench.begin(slotWords(bench.store.getState().scene, slot))
     }
     const end = () => {
-      givenUp = false
-      if (!open) return
-      open = false
+      if (openBy === null) return
+      openBy = null
       bench.commit()
       restore()
     }
+    const onPointerDown = () => {
+      end()
+      givenUp = false
+      begin("pointer")
+    }
+    const onPointerEnd = () => {
+      end()
+      if (givenUp) restore()
+      givenUp = false
+    }
     const onKeyDown = (event: KeyboardEvent) => {
       if (VALUE_KEYS.has(event.key)) {
-        byKey = true
-        begin()
-      } else if (event.key === "Escape" && open) {
+        begin("key")
+      } else if (event.key === "Escape" && openBy !== null) {
         event.preventDefault()
         event.stopPropagation()
-        open = false
-        givenUp = true
+        givenUp = openBy === "pointer"
+        openBy = null
         bench.cancel()
         restore()
       }
     }
     const onKeyUp = () => {
-      byKey = false
-      end()
+      if (openBy === "key") end()
     }
     const onInput = () => {
       if (givenUp) return restore()
@@ -75,16 +81,16 @@ export function useRange(
     }
     // Under a key `change` comes with every press; only letting go ends the run then.
     const onChange = () => {
-      if (!byKey) end()
+      if (openBy === "pointer") end()
+      if (givenUp) restore()
     }
-    const onPointerDown = () => begin()
     const listeners = [
       ["pointerdown", onPointerDown],
-      ["pointerup", end],
-      ["pointercancel", end],
+      ["pointerup", onPointerEnd],
+      ["pointercancel", onPointerEnd],
       ["keydown", onKeyDown],
       ["keyup", onKeyUp],
-      ["blur", onKeyUp],
+      ["blur", onPointerEnd],
       ["input", onInput],
       ["change", onChange],
     ] as const

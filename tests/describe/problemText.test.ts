@@ -28,5 +28,8 @@ test("a rule between the numbers of one list is placed by what they are together
 test("an error that is about no number keeps its path and words", () => {
   const error = { code: "contradiction", path: "rig[1].mount", message: "one chain a mount" } as const
   expect(problemText(newScene(), [error])).toBe("rig[1].mount: one chain a mount.")
+  expect(problemText(newScene(), [{ ...error, message: "It is one sentence." }, error])).toBe(
+    "rig[1].mount: It is one sentence. rig[1].mount: one chain a mount.",
+  )
   expect(problemText(newScene(), [{ ...error, path: "" }])).toBe("one chain a mount.")
 })

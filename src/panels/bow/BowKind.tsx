@@ -4,6 +4,7 @@ import { setBowKind, setStringWrap } from "../../commands/bow"
 import { problemText } from "../../describe/problemText"
 import type { Result } from "../../scene/errors"
 import { useBench, useLive } from "../../state/useBench"
+import { Check } from "../Check"
 import { Choice } from "../Choice"
 
 /** Recurve or compound, right- or left-handed. */
@@ -46,10 +47,9 @@ export function StringWrap() {
   if (wrap === null) return null
   return (
     <>
-      <label className="check">
-        <input type="checkbox" checked={wrap} onChange={() => told(setStringWrap.run(bench, { wrap: !wrap }))} />
+      <Check checked={wrap} onSwitch={() => told(setStringWrap.run(bench, { wrap: !wrap }))}>
         The string lies on the limbs near brace
-      </label>
+      </Check>
       {problem}
     </>
   )
@@ -58,8 +58,10 @@ export function StringWrap() {
 function useProblem() {
   const bench = useBench()
   const [text, setText] = useState<string | null>(null)
-  const told = (result: Result<void>) =>
+  const told = (result: Result<void>): Result<void> => {
     setText(result.ok ? null : problemText(bench.store.getState().scene, result.errors))
+    return result
+  }
   const problem =
     text === null ? null : (
       <p className="problem" role="alert">

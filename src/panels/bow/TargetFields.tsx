@@ -2,6 +2,7 @@ import { useState } from "react"
 import { problemText } from "../../describe/problemText"
 import { type TargetKey, targetKeys } from "../../scene/suggest"
 import { useBench, useLive } from "../../state/useBench"
+import { Check } from "../Check"
 import { NumberField } from "../NumberField"
 import { switchTarget, targetTitles } from "./targets"
 
@@ -24,14 +25,14 @@ function TargetField({ of: key }: { of: TargetKey }) {
     const result = switchTarget(bench, key)
     setProblem(result.ok ? null : problemText(bench.store.getState().scene, result.errors))
     if (result.ok) bench.say(`Target for ${targetTitles[key].toLowerCase()} ${on ? "dropped" : "set"}`)
+    return result
   }
   return (
     <fieldset className="target-field">
       <legend>
-        <label className="check">
-          <input type="checkbox" checked={on} onChange={toggle} />
+        <Check checked={on} onSwitch={toggle}>
           {targetTitles[key]}
-        </label>
+        </Check>
       </legend>
       {on && key === "massMaxG" && <NumberField of="target:massMaxG" label="At most" />}
       {on && key !== "massMaxG" && (

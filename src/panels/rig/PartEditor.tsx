@@ -6,6 +6,7 @@ import { valueAt } from "../../scene/address"
 import type { Result } from "../../scene/errors"
 import type { PartOf } from "../../scene/schema"
 import { useBench, useLive } from "../../state/useBench"
+import { Check } from "../Check"
 import { Choice } from "../Choice"
 import { OwnedFields } from "../OwnedFields"
 import { nameOf, pathAt, useWanted } from "./focus"
@@ -49,14 +50,9 @@ function BoxSwitch({ row }: { row: RowPlace }) {
   const bench = useBench()
   const boxed = useLive(({ scene }) => scene.accessories[row.index]?.sizeMm !== undefined)
   return (
-    <label className="check">
-      <input
-        type="checkbox"
-        checked={boxed}
-        onChange={() => setBoxed.run(bench, { index: row.index, boxed: !boxed })}
-      />
+    <Check checked={boxed} onSwitch={() => setBoxed.run(bench, { index: row.index, boxed: !boxed })}>
       A box with a size, not a point
-    </label>
+    </Check>
   )
 }
 
