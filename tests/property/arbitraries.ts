@@ -157,6 +157,34 @@ const recurveBow = fc
   })
   .map(drawn)
 
+/** A number from part of a field's range; outside the range it is a fault of this file, and refused when read. */
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
+
+/** Near the bows people shoot, where the limbs are known to take their shape. */
+const shootableRecurve = recurveBow.chain((bow) =>
+  fc
+    .record({
+      rootMm: fc.tuple(between(-10, 20), between(260, 320)),
+      lengthMm: between(540, 640),
+      rootAngleDeg: between(8, 16),
+      recurveDeg: between(20, 60),
+      recurveFrom: between(0.5, 0.8),
+      stiffnessTaper: between(0.25, 0.6),
+      massTaper: between(0.3, 1),
+      braceHeightMm: between(200, 235),
+      drawLengthMm: between(560, 700),
+      drawWeightLbf: between(15, 60),
+    })
+    .map(({ braceHeightMm, drawLengthMm, drawWeightLbf, ...limbs }) => ({
+      ...bow,
+      braceHeightMm,
+      drawLengthMm,
+      drawWeightLbf,
+      limbs: { massG: bow.limbs.massG, ...limbs },
+      stringWrap: false,
+    })),
+)
+
 const mount = fc.record({
   atMm: triple(placeMm),
   pitchDeg: number(mountFields.pitchDeg),
@@ -213,6 +241,9 @@ function read(made: unknown): Scene {
 
 /** Scenes of compounds, whose evaluation never fails. */
 export const compoundScene: fc.Arbitrary<Scene> = document(compoundBow).map(read)
+
+/** Scenes of recurves near those people shoot. */
+export const recurveScene: fc.Arbitrary<Scene> = document(shootableRecurve).map(read)
 
 /** Any valid file, recurves whose limbs cannot be bent included. */
 export const anyScene: fc.Arbitrary<Scene> = document(fc.oneof(compoundBow, recurveBow)).map(read)

@@ -10,10 +10,11 @@ import { armFields, poseFields } from "../../src/scene/fields"
 import { figuresOf } from "../../src/scene/figures"
 import type { Element, Scene } from "../../src/scene/schema"
 import { slopeSweep } from "../../src/scene/sweeps"
-import { compoundScene, number, SEED, weights } from "./arbitraries"
+import { compoundScene, number, recurveScene, SEED, weights } from "./arbitraries"
 import { mirrored } from "./mirror"
 
 const RUNS = { seed: SEED, numRuns: 150 }
+const anyBow = fc.oneof({ arbitrary: compoundScene, weight: 2 }, { arbitrary: recurveScene, weight: 1 })
 
 /**
  * Float64 rounding of a scene's sums, relative to the largest these scenes reach: places of a few metres (mm), masses
@@ -23,6 +24,8 @@ const ROUNDING = 1e-11
 
 function evaluated(scene: Scene): Evaluation {
   const result = evaluate(scene)
+  // A recurve in three hundred cannot be drawn as asked; another scene is tried in its place.
+  fc.pre(result.ok || scene.bow.kind === "compound")
   if (!result.ok) throw new Error(JSON.stringify(result.errors))
   return result.value
 }
@@ -58,7 +61,7 @@ const total = (values: readonly number[]) => values.reduce((sum, value) => sum +
 
 test("the mass is the sum of every mass in the file, the arrow's once it is drawn", () => {
   fc.assert(
-    fc.property(compoundScene, (scene) => {
+    fc.property(anyBow, (scene) => {
       const { bow, accessories, rig, pose } = scene
       const bare = bow.riser.massG + 2 * bow.limbs.massG + bow.string.massG + (pose.draw > 0 ? bow.arrow.massG : 0)
       const hung = total(rig.flatMap((entry) => elements(entry.chain)).map(weightG))
@@ -72,7 +75,7 @@ test("the mass is the sum of every mass in the file, the arrow's once it is draw
 
 test("parts and their moments sum to the whole", () => {
   fc.assert(
-    fc.property(compoundScene, (scene) => {
+    fc.property(anyBow, (scene) => {
       const { massG, noseDownNm, centreMm, parts } = figures(scene)
       expectSame(total(parts.map((part) => part.massG)), massG, massG)
       const moments = parts.map((part) => part.noseDownNm)
@@ -87,7 +90,7 @@ test("parts and their moments sum to the whole", () => {
 
 test("principal moments keep the trace, and none exceeds the other two together", () => {
   fc.assert(
-    fc.property(compoundScene, (scene) => {
+    fc.property(anyBow, (scene) => {
       const { principal, inertiaCentre } = figures(scene)
       const [a, b, c] = principal
       expectSame(a + b + c, inertiaCentre[0][0] + inertiaCentre[1][1] + inertiaCentre[2][2], c)
@@ -110,7 +113,7 @@ describe("a mirrored scene", () => {
 
   test("gives the mirrored answer", () => {
     fc.assert(
-      fc.property(compoundScene, (scene) => {
+      fc.property(anyBow, (scene) => {
         const [is, seen] = [figures(scene), figures(mirrored(scene))]
         const size = largest(is)
         const wanted = {
@@ -146,7 +149,7 @@ describe("a mirrored scene", () => {
 
   test("mirrored again is the scene", () => {
     fc.assert(
-      fc.property(compoundScene, (scene) => {
+      fc.property(anyBow, (scene) => {
         expect(mirrored(mirrored(scene))).toEqual(scene)
       }),
       RUNS,
@@ -166,7 +169,7 @@ describe("a part split in two changes nothing", () => {
   test("a rod or an extender cut across", () => {
     const fraction = fc.double({ min: 0.1, max: 0.9, noNaN: true })
     fc.assert(
-      fc.property(compoundScene, fraction, (scene, cut) => {
+      fc.property(anyBow, fraction, (scene, cut) => {
         expectNoChange(scene, (each) => {
           if (each.part !== "rod" && each.part !== "extender") return [each]
           const piece = (part: number): Element => ({
@@ -183,7 +186,7 @@ describe("a part split in two changes nothing", () => {
 
   test("a stack of discs parted, even into one of none", () => {
     fc.assert(
-      fc.property(compoundScene, fc.nat(60), (scene, first) => {
+      fc.property(anyBow, fc.nat(60), (scene, first) => {
         expectNoChange(scene, (each) => {
           if (each.part !== "weights") return [each]
           const inner = Math.min(first, each.count)
@@ -200,7 +203,7 @@ describe("a part split in two changes nothing", () => {
   test("an accessory without a size shared out between two in its place", () => {
     const fraction = fc.double({ min: 0, max: 1, noNaN: true })
     fc.assert(
-      fc.property(compoundScene, fraction, (scene, share) => {
+      fc.property(anyBow, fraction, (scene, share) => {
         const accessories = scene.accessories.flatMap((each) =>
           each.sizeMm
             ? [each]
@@ -219,7 +222,7 @@ describe("a part split in two changes nothing", () => {
 
 test("a stack of no discs anywhere changes nothing", () => {
   fc.assert(
-    fc.property(compoundScene, weights, fc.nat(5), (scene, stack, where) => {
+    fc.property(anyBow, weights, fc.nat(5), (scene, stack, where) => {
       const none = { ...stack, count: 0 } as Element
       const rig = scene.rig.map((entry) => ({ ...entry, chain: entry.chain.toSpliced(where, 0, none) }))
       const before = { ...figures(scene), parts: [] }
@@ -231,7 +234,7 @@ test("a stack of no discs anywhere changes nothing", () => {
 
 test("a swing weight at rest off its stop turns the grip as its whole mass at its hinge would", () => {
   fc.assert(
-    fc.property(compoundScene, (scene) => {
+    fc.property(anyBow, (scene) => {
       const { now } = evaluated(scene)
       for (const { hung, mass, centre } of now.parts) {
         if (hung === undefined || hung.rest.onStop) continue
@@ -248,7 +251,7 @@ test("a swing weight at rest off its stop turns the grip as its whole mass at it
 
 test("the locked weight never resists pitch less than the free one", () => {
   fc.assert(
-    fc.property(compoundScene, (scene) => {
+    fc.property(anyBow, (scene) => {
       const { pitchInertiaFree, inertiaGrip } = figures(scene)
       if (pitchInertiaFree === undefined) return
       expect(pitchInertiaFree).toBeLessThanOrEqual(inertiaGrip[2][2] * (1 + ROUNDING))
@@ -289,7 +292,7 @@ describe("a backward arm", () => {
 
   test("does both in a whole scene too", () => {
     fc.assert(
-      fc.property(compoundScene, number(armFields.splayDeg), (scene, splay) => {
+      fc.property(anyBow, number(armFields.splayDeg), (scene, splay) => {
         const at = (splayDeg: number, droopDeg: number): Scene => ({
           ...scene,
           rig: [{ mount: "front", chain: [bar(splayDeg, droopDeg)] }],
@@ -322,7 +325,7 @@ describe("full draw", () => {
   test("does not depend on the pose", () => {
     const draw = number(poseFields.draw)
     fc.assert(
-      fc.property(compoundScene, draw, number(poseFields.slopeDeg), (scene, at, slopeDeg) => {
+      fc.property(anyBow, draw, number(poseFields.slopeDeg), (scene, at, slopeDeg) => {
         const other = { ...scene, pose: { draw: at, slopeDeg, cantDeg: 0 } }
         expect(figures(other).fullDraw).toEqual(figures(scene).fullDraw)
       }),
@@ -332,7 +335,7 @@ describe("full draw", () => {
 
   test("on slopes: net lift and nose weight add up to one lift, and without a swing weight to a cosine and a sine", () => {
     fc.assert(
-      fc.property(compoundScene, (scene) => {
+      fc.property(anyBow, (scene) => {
         const whole = evaluated(scene)
         const { fullDraw } = whole
         const weight = fullDraw.mass * GRAVITY
