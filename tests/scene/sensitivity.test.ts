@@ -6,7 +6,7 @@ import { type Sensitivity, sensitivities } from "../../src/scene/sensitivity"
 import { type Slot, slotsOf } from "../../src/scene/slots"
 import { withValues } from "../../src/scene/suggest/change"
 import { fullDocument, rigged, smallestDocument, swing, type Document } from "./documents"
-import { drawnCompound, hungDocument, posed, sceneOf } from "./scenes"
+import { drawnCompound, hungDocument, posed, recurveDocument, sceneOf } from "./scenes"
 
 /**
  * Steps of the differences, file units. Each shrinks by half; extrapolating the pair removes the step's square, so
@@ -20,6 +20,9 @@ const stepOf = ({ field }: Slot): number => (STEP as Readonly<Record<string, num
  * per unit. Rounding of the evaluation over the step, about 1e-15/1e-3, sets it.
  */
 const TOLERANCE = 3e-9
+
+/** As above for differences to one side of a solved limb, over a step in which its bend is not quite straight. */
+const FIRST_OF_DRAW_TOLERANCE = 1e-7
 
 function figuresAt(scene: Scene): number[] {
   const evaluated = evaluate(scene)
@@ -77,6 +80,10 @@ const scenes: readonly (readonly [string, () => Document])[] = [
   ["a rig with every part, at brace on a slope", fullDocument],
   ["the same partly drawn, canted, downhill", drawnCompound],
   ["swing weights of both joints, free and on their stops", hungDocument],
+  ["a recurve at brace", () => recurveDocument(0)],
+  ["a recurve half drawn", () => recurveDocument(0.45)],
+  ["a recurve fully drawn, which may be drawn further", () => recurveDocument(1)],
+  ["a recurve whose string lies on its limbs", () => recurveDocument(0.02, true)],
 ]
 
 describe.each(scenes)("sensitivities of %s", (_, document) => {
@@ -104,6 +111,12 @@ describe("where a figure has a kink", () => {
     // The arrow is not there yet at brace, so its mass makes no difference to these rates.
     const withArrow = flat(ratesOf(sceneOf(document)).get("pose:draw")!)
     expect(withArrow).toEqual(given)
+  })
+
+  it.each([false, true])("the draw of a recurve at brace is the first of its draw, string wrap %s", (stringWrap) => {
+    const document = recurveDocument(0, stringWrap)
+    const bow = { ...(document.bow as Document), arrow: { massG: 0, lengthMm: 730 } }
+    expectRates(sceneOf({ ...document, bow }), "pose:draw", upwardDifferences, FIRST_OF_DRAW_TOLERANCE)
   })
 
   it.each(["hinge", "ball"])("a swing weight on a %s just at its stop is held when raised further", (joint) => {
