@@ -3,11 +3,19 @@ import { type ReadoutKey, readouts } from "../describe/readouts"
 import { figures } from "../state/derived"
 import { useLive } from "../state/useBench"
 
+interface Props {
+  readonly of: ReadoutKey
+  /** With a plus where it is above zero. */
+  readonly sign?: boolean
+  readonly again?: boolean
+}
+
 /**
  * One live number with its unit. `data-value` is the unrounded figure in the report's unit; the text is rounded in
- * the chosen unit. Renders only when its own number or the units change.
+ * the chosen unit. Renders only when its own number or the units change. `again` is for a number that stands elsewhere
+ * on the page already: a key is there once.
  */
-export function Readout({ of: key, sign = false }: { of: ReadoutKey; sign?: boolean }) {
+export function Readout({ of: key, sign = false, again = false }: Props) {
   const { of, quantity, meaning } = readouts[key]
   const value = useLive((state) => of(figures(state)))
   const preferences = useLive((state) => state.preferences)
@@ -15,7 +23,12 @@ export function Readout({ of: key, sign = false }: { of: ReadoutKey; sign?: bool
   const { text, unit } = show(value, quantity, preferences)
   const plus = sign && value > 0 && Number(text) !== 0 ? "+" : ""
   return (
-    <span className="readout" data-readout={key} data-value={value} title={meaning}>
+    <span
+      className="readout"
+      data-readout={again ? undefined : key}
+      data-value={again ? undefined : value}
+      title={meaning}
+    >
       <span className="readout-number">{plus + text}</span>
       {unit !== "" && <span className="readout-unit"> {unit}</span>}
     </span>

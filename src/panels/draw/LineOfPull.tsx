@@ -21,13 +21,13 @@ export function LineOfPull() {
         <div className="figure-row">
           <dt>Lift at full draw</dt>
           <dd>
-            <Readout of="fullDraw.liftNm" sign />
+            <Readout of="fullDraw.liftNm" sign again />
           </dd>
         </div>
         <div className="figure-row">
           <dt>Net of lift and weight</dt>
           <dd>
-            <Readout of="fullDraw.netLiftNm" sign />
+            <Readout of="fullDraw.netLiftNm" sign again />
           </dd>
         </div>
       </dl>
