@@ -6,6 +6,7 @@ import {
   type Document,
   extender,
   fullDocument,
+  recurveBow,
   rigged,
   rod,
   smallestDocument,
@@ -57,3 +58,21 @@ export const hungDocument = (): Document =>
     ),
     { draw: 0.35, slopeDeg: 23, cantDeg: 11 },
   )
+
+/** A recurve's limbs so strongly recurved that at brace the string lies on them, where the scene says it may. */
+const wrappingLimbs = { rootMm: [1, 290], lengthMm: 600, rootAngleDeg: 14, recurveDeg: 75, recurveFrom: 0.6 }
+
+/** A recurve with a short rig, at a draw; with `stringWrap` its string lies on the limbs near brace. */
+export function recurveDocument(draw: number, stringWrap = false): Document {
+  const bow = recurveBow()
+  return posed(
+    rigged(
+      {
+        front: [vbar({ left: arm(35, 12, [rod({ lengthMm: 250 }), discs()]) }), rod(), discs({ count: 3 })],
+        back: [swing()],
+      },
+      { bow: stringWrap ? { ...bow, limbs: { ...(bow.limbs as Document), ...wrappingLimbs }, stringWrap } : bow },
+    ),
+    { draw, slopeDeg: 13, cantDeg: -5 },
+  )
+}
