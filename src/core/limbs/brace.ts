@@ -1,8 +1,8 @@
 import { drawUnknowns } from "./drawn"
 import { braceUnreachable, drawBelowBrace, limbGivesWay, notConverged } from "./failures"
+import type { Unknowns } from "./equilibrium"
 import { branchOf } from "./follow"
 import { drawnProblem } from "./geometry"
-import { nearestBraceFarthest, nearestBraceWithin } from "./settings"
 import { describeState } from "./state"
 import { halfStringOf, stringUp } from "./stringing"
 import type { BracedLimbs, LimbResult, LimbSetup } from "./types"
@@ -22,16 +22,16 @@ export function solveBrace(setup: LimbSetup, near?: BracedLimbs): LimbResult<Bra
   const { braceHeight, drawLength, drawWeight } = setup
   if (!(drawLength > braceHeight)) return drawBelowBrace(braceHeight, drawLength)
 
-  const atRest = stringUp(setup, near?.brace.unknowns)
-  const halfString = atRest === null ? null : halfStringOf(setup, atRest)
-  if (atRest === null || halfString === null) return braceUnreachable(setup, nearestBrace(setup))
+  const { unknowns: atRest, nearest } = stringUp(setup, near?.brace.unknowns)
+  const halfString = atRest === undefined ? null : halfStringOf(setup, atRest)
+  if (atRest === undefined || halfString === null) return braceUnreachable(setup, nearest)
 
   const branch = branchOf(drawnProblem(setup, halfString, braceHeight), atRest)
   const from = { at: braceHeight, unknowns: atRest }
   const drawn = drawUnknowns(setup, halfString, from, drawLength, branch, near?.full.unknowns)
   if (!drawn.ok) return drawn
 
-  const stateAt = (draw: number, unknowns: typeof atRest, rootStiffness: number) =>
+  const stateAt = (draw: number, unknowns: Unknowns, rootStiffness: number) =>
     describeState(setup, drawnProblem(setup, halfString, draw), unknowns, draw, rootStiffness)
   const forcePerStiffness = stateAt(drawLength, drawn.value, 1)?.drawForce ?? Number.NaN
   if (!(forcePerStiffness > 0)) return limbGivesWay(drawLength, braceHeight)
@@ -40,29 +40,4 @@ export function solveBrace(setup: LimbSetup, near?: BracedLimbs): LimbResult<Bra
   const full = stateAt(drawLength, drawn.value, rootStiffness)
   if (brace === null || full === null) return notConverged(drawLength)
   return { ok: true, value: { setup, halfString, rootStiffness, branch, brace, full } }
-}
-
-/** The nearest brace height that has a strung shape, to a millimetre; undefined when none is found. */
-function nearestBrace(setup: LimbSetup): number | undefined {
-  const works = (braceHeight: number): boolean => {
-    const tried = { ...setup, braceHeight }
-    const unknowns = stringUp(tried)
-    return unknowns !== null && halfStringOf(tried, unknowns) !== null
-  }
-  let failing = 0
-  for (let away = 0.01; away <= nearestBraceFarthest; away *= 2) {
-    for (const side of [1, -1]) {
-      if (!works(setup.braceHeight + side * away)) continue
-      let good = away
-      let bad = failing
-      while (good - bad > nearestBraceWithin) {
-        const middle = (good + bad) / 2
-        if (works(setup.braceHeight + side * middle)) good = middle
-        else bad = middle
-      }
-      return setup.braceHeight + side * good
-    }
-    failing = away
-  }
-  return undefined
 }

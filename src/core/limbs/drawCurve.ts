@@ -39,16 +39,14 @@ const pointOf = ({ brace }: BracedLimbs, state: LimbState, work: number): DrawCu
   centre: state.centre,
 })
 
-/** The last state with its unknowns moved on along the parabola (or line) through the last evenly spaced ones. */
+/** Weights of the last evenly spaced values, latest first, in the next one: the polynomial through one to four of them. */
+const extrapolation = [[1], [2, -1], [3, -3, 1], [4, -6, 4, -1]] as const
+
+/** The last state with its unknowns moved on along the polynomial through the last few. */
 function ahead(states: readonly LimbState[]): LimbState {
-  const [last, second, third] = states.slice(-3).reverse() as [LimbState, LimbState?, LimbState?]
-  const next = (of: (state: LimbState) => number): number => {
-    if (second === undefined) return of(last)
-    if (third === undefined) return 2 * of(last) - of(second)
-    return 3 * (of(last) - of(second)) + of(third)
-  }
-  return {
-    ...last,
-    unknowns: { lift: next(({ unknowns }) => unknowns.lift), load: next(({ unknowns }) => unknowns.load) },
-  }
+  const recent = states.slice(-extrapolation.length).reverse()
+  const weights = extrapolation[recent.length - 1] as readonly number[]
+  const next = (name: "lift" | "load"): number =>
+    recent.reduce((sum, { unknowns }, index) => sum + (weights[index] as number) * unknowns[name], 0)
+  return { ...(recent[0] as LimbState), unknowns: { lift: next("lift"), load: next("load") } }
 }

@@ -26,9 +26,15 @@ export interface Followed {
  * Follows a solved state along a path of problems from `from` to `to`, with steps that shrink where the next state is
  * not found and grow where it is. Never passes a fold (where the Jacobian's determinant changes sign), since beyond it
  * the limb would have snapped into another shape. States on the way are found on a coarse grid, the last one on the full
- * one. `start` must solve the problem at `from`.
+ * one. `start` must solve the problem at `from`; states that `allows` refuses end the path.
  */
-export function follow(problemAt: (place: number) => Problem, start: Unknowns, from: number, to: number): Followed {
+export function follow(
+  problemAt: (place: number) => Problem,
+  start: Unknowns,
+  from: number,
+  to: number,
+  allows: (unknowns: Unknowns) => boolean = () => true,
+): Followed {
   if (from === to) return { arrived: true, reached: to, unknowns: start }
   const whole = to - from
   const coarse = (place: number): Problem => ({ ...problemAt(place), steps: stepsOnPath })
@@ -42,7 +48,7 @@ export function follow(problemAt: (place: number) => Problem, start: Unknowns, f
     const place = nextShare === 1 ? to : from + nextShare * whole
     const predicted = predict(waypoints, place)
     const solved = solve(coarse(place), predicted, nearlySolvedOnPath)
-    if (solved !== null && sameBranch(solved, branch, predicted, last.unknowns)) {
+    if (solved !== null && allows(solved.unknowns) && sameBranch(solved, branch, predicted, last.unknowns)) {
       last = { at: place, unknowns: solved.unknowns }
       waypoints.push(last)
       share = nextShare

@@ -1,6 +1,9 @@
 export { solveBrace } from "./brace"
 export { drawCurve } from "./drawCurve"
 export { solveDrawn } from "./drawn"
+export { type LimbParameter, limbParameters } from "./parameters"
+export type { LimbRates, NodeRate } from "./rates"
+export { type LimbSensitivities, limbSensitivities } from "./sensitivities"
 export type {
   BracedLimbs,
   DrawCurvePoint,

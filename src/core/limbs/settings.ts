@@ -15,10 +15,12 @@ export const stepsOnPath = 4
  */
 export const largestLoad = 60
 
-/** Closing error (over limb length, or rad) below which a state counts as solved. Rounding leaves about 1e-14. */
+/** Closing error (over limb length, or rad) below which the iteration stops. Rounding leaves about 1e-14. */
 export const solvedResidual = 1e-12
-/** Closing error from which one more full Newton step, converging quadratically, ends below `solvedResidual`. */
-export const nearlySolvedResidual = 1e-8
+/** Closing error above which a state is not shown as solved: what its last, unchecked step may leave on odd limbs. */
+export const acceptedResidual = 1e-10
+/** Closing error from which one more full Newton step, converging quadratically, ends near `solvedResidual`. */
+export const nearlySolvedResidual = 1e-7
 /** The same while following a path: ends below 1e-5. */
 export const nearlySolvedOnPath = 1e-3
 /** Newton steps before a start is given up. Count; a good start needs 2 to 4. */
@@ -30,12 +32,13 @@ export const shortestNewtonShare = 1 / 64
 
 /** First, and shortest, step along a path from a solved state to the one asked for, as a share of the path. */
 export const firstPathStep = 0.5
-export const shortestPathStep = 1 / 256
+export const shortestPathStep = 1 / 64
 /** Farthest a solved state may be from its prediction, and from the state before, in lift (rad): else a step may have changed branch. */
 export const farthestFromPrediction = 0.3
 export const farthestFromLast = 0.6
 
-/** How near a brace height that works is looked for when the one asked for does not, m; a millimetre is what one sets. */
-export const nearestBraceWithin = 0.001
-/** Farthest from the brace height asked for that one which works is looked for, m. */
+/** How far inside the last brace height that was strung the nearest one is named, m; a millimetre is what one sets. */
+export const nearestBraceMargin = 0.001
+/** First and farthest distance from the brace height asked for at which one that works is looked for, m. */
+export const nearestBraceFirst = 0.01
 export const nearestBraceFarthest = 0.32

@@ -1,5 +1,5 @@
 import { changeFor, type Closing, closingError, closingOf, holdOf, type Problem, type Unknowns } from "./equilibrium"
-import { solvedResidual, stepsPerPiece } from "./settings"
+import { acceptedResidual, stepsPerPiece } from "./settings"
 import { type Reading, shoot, trace } from "./shoot"
 import type { LimbNode, LimbSetup, LimbState, PlanePoint, SecondMoments } from "./types"
 
@@ -15,7 +15,7 @@ export function describeState(
   const hold = holdOf(problem.shape, unknowns, problem.wraps)
   const reading = shoot(problem.shape, hold, true, stepsPerPiece)
   const at = closingOf(reading, hold, problem)
-  if (!(closingError(at) < solvedResidual)) return null
+  if (!(closingError(at) < acceptedResidual)) return null
   const place = placing(setup, reading, at.stringAngle)
   const nodes = nodesOf(place, at.stringAngle)
   const tip = nodes[nodes.length - 1] as LimbNode

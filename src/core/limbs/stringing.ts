@@ -1,6 +1,6 @@
 import { closeBy, holdOf, type Problem, type Unknowns } from "./equilibrium"
 import { follow } from "./follow"
-import { largestLoad, stepsPerPiece } from "./settings"
+import { largestLoad, nearestBraceFarthest, nearestBraceFirst, nearestBraceMargin, stepsPerPiece } from "./settings"
 import { shapeOf, unstrungTip } from "./shape"
 import { shoot } from "./shoot"
 import type { LimbSetup } from "./types"
@@ -19,30 +19,66 @@ export function braceProblem(setup: LimbSetup): Problem {
   }
 }
 
-const isStrung = (problem: Problem, unknowns: Unknowns): boolean => {
-  const hold = holdOf(problem.shape, unknowns, problem.wraps)
-  return hold.load > 0 && hold.load < largestLoad && hold.contact > problem.shape.recurveFrom
+/** Whether the string pulls, from above the centre line, where the limb can carry it. */
+function isStrung(setup: LimbSetup, unknowns: Unknowns): boolean {
+  return unknowns.load > 0 && unknowns.load < largestLoad && halfStringOf(setup, unknowns) !== null
+}
+
+/** The strung limb, or the nearest brace height (m) that has one; neither where none was found. */
+export interface Strung {
+  readonly unknowns?: Unknowns
+  readonly nearest?: number
 }
 
 /**
- * Bends the limb until its string lies at the brace height: null when no strung shape is found.
- *
+ * Bends the limb until its string lies at the brace height. `near`, the answer for a limb like this one, saves the way.
+ * A limb that is not strung directly is strung at the nearest brace height where it is, and followed from there.
+ */
+export function stringUp(setup: LimbSetup, near?: Unknowns): Strung {
+  if (near !== undefined) {
+    const solved = closeBy(braceProblem(setup), near)
+    if (solved !== null && isStrung(setup, solved.unknowns)) return { unknowns: solved.unknowns }
+  }
+  const unknowns = stringDirectly(setup)
+  if (unknowns !== null) return { unknowns }
+  for (let away = nearestBraceFirst; away <= nearestBraceFarthest; away *= 2) {
+    for (const side of [1, -1]) {
+      const elsewhere = { ...setup, braceHeight: setup.braceHeight + side * away }
+      const start = stringDirectly(elsewhere)
+      if (start !== null) return restring(setup, elsewhere.braceHeight, start)
+    }
+  }
+  return {}
+}
+
+/** From the solved brace height `known` to the setup's own, or as near as it goes. */
+function restring(setup: LimbSetup, known: number, start: Unknowns): Strung {
+  const at = (braceHeight: number): LimbSetup => ({ ...setup, braceHeight })
+  const followed = follow(
+    (braceHeight) => braceProblem(at(braceHeight)),
+    start,
+    known,
+    setup.braceHeight,
+    (unknowns) => isStrung(setup, unknowns),
+  )
+  if (followed.arrived) return { unknowns: followed.unknowns }
+  const back = Math.sign(known - setup.braceHeight) * nearestBraceMargin
+  return { nearest: Math.abs(known - followed.reached) > nearestBraceMargin ? followed.reached + back : known }
+}
+
+/**
  * The way there starts where the answer is known, a straight limb standing straight out, pulled straight back by
  * nothing; on the way the string turns straight in, its place moves to the brace height, and the limb takes its own
- * lean and recurve. Limbs that leave this path at a fold are tried again from their own unstrung shape. `near`, the
- * answer for a limb like this one, saves the way.
+ * lean and recurve. Limbs that leave this path at a fold are tried again from their own unstrung shape.
  */
-export function stringUp(setup: LimbSetup, near?: Unknowns): Unknowns | null {
+function stringDirectly(setup: LimbSetup): Unknowns | null {
   const goal = braceProblem(setup)
   const forward = braceForward(setup)
   if (!(forward < 0 && forward > -1)) return null
-  if (near !== undefined) {
-    const solved = closeBy(goal, near)
-    if (solved !== null && isStrung(goal, solved.unknowns)) return solved.unknowns
-  }
-  for (const path of [fromStraightLimb(goal, forward), fromUnstrungLimb(goal, forward)]) {
+  for (const pathFrom of [fromStraightLimb, fromUnstrungLimb]) {
+    const path = pathFrom(goal, forward)
     const followed = follow(path.problemAt, path.start, 0, 1)
-    if (followed.arrived && isStrung(goal, followed.unknowns)) return followed.unknowns
+    if (followed.arrived && isStrung(setup, followed.unknowns)) return followed.unknowns
   }
   return null
 }
