@@ -14,6 +14,7 @@ export const choiceMessage =
   (issue: { input?: unknown }): string => {
     const { input } = issue
     const allowed = choices.join(", ")
+    if (input === undefined) return `is missing; an object with "${key}" (${allowed}) is needed`
     if (input === null || typeof input !== "object" || Array.isArray(input)) {
       return `${quoted(input)} given; an object with "${key}" (${allowed}) is needed`
     }

@@ -1,17 +1,19 @@
 import type { z } from "zod/mini"
 import { failure, pathText, quoted, type Result, type SceneError, success } from "./errors"
+import { jsonFault } from "./jsonFault"
 import { migrate } from "./migrate"
 import { relationErrors } from "./relations"
 import { type Scene, sceneSchema } from "./schema"
 
 /** A scene from the text of a file. Every error names its place; nothing is repaired by guessing. */
 export function parseScene(text: string): Result<Scene> {
+  // A byte-order mark is what some editors put first; JSON itself does not know it.
+  const json = text.replace(/^\uFEFF/, "")
   let document: unknown
   try {
-    // A byte-order mark is what some editors put first; JSON itself does not know it.
-    document = JSON.parse(text.replace(/^\uFEFF/, ""))
+    document = JSON.parse(json)
   } catch (reason) {
-    return failure({ code: "syntax", path: "", message: syntaxMessage(text, reason) })
+    return failure({ code: "syntax", path: "", message: syntaxMessage(json, reason) })
   }
   return readScene(document)
 }
@@ -41,8 +43,8 @@ function issueErrors(issue: Issue): SceneError[] {
       message: "is not a key of this format; check its spelling",
     }))
   }
-  if (issue.message.startsWith("is missing")) return [{ code: "missing", path, message: issue.message }]
-  return [{ code: "not-allowed", path, message: plainMessage(issue) }]
+  const message = plainMessage(issue)
+  return [{ code: message.startsWith("is missing") ? "missing" : "not-allowed", path, message }]
 }
 
 /** Number and choice fields bring their own words (messages.ts); these are the shapes around them. */
@@ -55,6 +57,7 @@ function plainMessage(issue: Issue): string {
         ? `too long; at most ${String(issue.maximum)} ${issue.origin === "string" ? "characters" : "entries"}`
         : issue.message
     case "too_small":
+      if (issue.origin === "string" && issue.minimum === 1) return "is empty; a name is needed"
       return issue.origin === "string" || issue.origin === "array"
         ? `too short; at least ${String(issue.minimum)} ${issue.origin === "string" ? "characters" : "entries"}`
         : issue.message
@@ -78,11 +81,9 @@ const SHAPES: Readonly<Record<string, string>> = {
 
 const given = (issue: Issue): string => (issue.input === undefined ? "is missing" : `${quoted(issue.input)} given`)
 
-function syntaxMessage(text: string, reason: unknown): string {
-  const detail = reason instanceof Error ? reason.message : String(reason)
-  const position = /position (\d+)/.exec(detail)?.[1]
-  if (text.trim() === "") return "the file is empty"
-  if (position === undefined) return `not JSON: ${detail}`
-  const before = text.slice(0, Number(position)).split("\n")
-  return `not JSON: line ${before.length}, column ${(before.at(-1)?.length ?? 0) + 1}: ${detail.replace(/ (in JSON )?at position.*$/, "")}`
+function syntaxMessage(json: string, reason: unknown): string {
+  if (json.trim() === "") return "the file is empty"
+  const fault = jsonFault(json)
+  if (fault !== null) return `not JSON: line ${fault.line}, column ${fault.column}: ${fault.needed}`
+  return `not JSON: ${reason instanceof Error ? reason.message : String(reason)}`
 }
