@@ -108,7 +108,13 @@ function contentOf(work: DrawWork, bow: Bow, limbs: LimbPlace, units: UnitChoice
       },
     ],
     marks: [
-      { kind: "corner", x: last.drawMm * length, y: last.forceN * force, text: `${weight} at ${amo} AMO` },
+      {
+        kind: "corner",
+        x: last.drawMm * length,
+        y: last.forceN * force,
+        text: `${weight} at ${amo} AMO`,
+        below: work.sketch,
+      },
       { kind: "point", x: limbs.draw * 1e3 * length, y: limbs.holdForce * force, text: "now" },
     ],
   }

@@ -1,5 +1,6 @@
 import uPlot from "uplot"
 import { drawNotes, themeColour } from "./inkwell"
+import { markDecimals } from "./markDecimals"
 import type { PlotAxis, PlotContent } from "./plotted"
 
 export interface PlotShape {
@@ -29,7 +30,7 @@ export function buildPlot(
     stroke: () => themeColour("--ink"),
     grid: { stroke: () => themeColour("--line"), width: 1 },
     ticks: { show: false },
-    values: (_, splits) => splits.map((value) => value.toFixed(decimalsFor(splits)).replace("-", "\u2212")),
+    values: (_, splits) => splits.map((value) => value.toFixed(markDecimals(splits)).replace("-", "\u2212")),
   })
   const options: uPlot.Options = {
     width: Math.max(host.clientWidth, 1),
@@ -68,12 +69,6 @@ export const dataOf = ({ x, lines }: PlotContent): uPlot.AlignedData => [
   [...x],
   ...lines.map(({ values }) => [...values]),
 ]
-
-/** As many decimals as tell neighbouring marks of the axis apart. */
-function decimalsFor(splits: readonly number[]): number {
-  const step = Math.abs((splits[1] ?? 1) - (splits[0] ?? 0))
-  return step > 0 && step < 1 ? Math.min(6, Math.ceil(-Math.log10(step) - 1e-9)) : 0
-}
 
 function stretched(
   min: number | null,

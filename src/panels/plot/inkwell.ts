@@ -44,11 +44,12 @@ function drawMark(plot: uPlot, mark: PlotMark, scale: number): void {
   const gap = 8 * scale
   const toLeft = x + gap + width > right
   ctx.textAlign = toLeft ? "right" : "left"
-  ctx.textBaseline = mark.kind === "point" ? "top" : "bottom"
+  const under = mark.kind === "point" || mark.below === true
+  ctx.textBaseline = under ? "top" : "bottom"
   const lineHeight = FONT_PX * scale
-  const wanted = mark.kind === "upright" ? bbox.top + lineHeight : mark.kind === "point" ? y + gap / 2 : y - gap / 2
-  // A point on the foot of the plot keeps its word inside, off the axis.
-  const lowest = mark.kind === "point" ? bottom - lineHeight : bottom
+  const wanted = mark.kind === "upright" ? bbox.top + lineHeight : under ? y + gap / 2 : y - gap / 2
+  // A word at the foot of the plot stays inside, off the axis.
+  const lowest = under ? bottom - lineHeight : bottom
   ctx.fillText(mark.text, toLeft ? x - gap : x + gap, Math.min(lowest, Math.max(bbox.top + lineHeight, wanted)))
 }
 

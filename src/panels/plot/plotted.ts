@@ -21,6 +21,8 @@ export interface PlotMark {
   /** Not for an upright line. */
   readonly y?: number
   readonly text: string
+  /** A corner's text stands under its line, where a curve comes down to it. */
+  readonly below?: boolean
 }
 
 export interface PlotAxis {
