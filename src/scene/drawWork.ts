@@ -1,4 +1,4 @@
-import { drawCurve as limbCurve } from "../core/limbs"
+import { type BracedLimbs, drawCurve as limbCurve } from "../core/limbs"
 import { failure, type Result, success } from "./errors"
 import { bracedLimbs } from "./recurvePlace"
 import type { Bow } from "./schema"
@@ -39,12 +39,19 @@ export function drawWork(bow: Bow): Result<DrawWork> {
   return success({ points: points.value, storedJ: last.workJ, fullness, sketch })
 }
 
-function solved(bow: Extract<Bow, { kind: "recurve" }>): Result<WorkPoint[]> {
+/** Kept by the strung limbs, so that a nock height or a riser dragged along costs nothing here. */
+const known = new WeakMap<BracedLimbs, readonly WorkPoint[]>()
+
+function solved(bow: Extract<Bow, { kind: "recurve" }>): Result<readonly WorkPoint[]> {
   const braced = bracedLimbs(bow)
   if (!braced.ok) return braced
+  const found = known.get(braced.value)
+  if (found !== undefined) return success(found)
   const curve = limbCurve(braced.value, STEPS + 1)
   if (!curve.ok) return failure({ code: "unsolvable", path: "bow.limbs", message: curve.message })
-  return success(curve.value.map(({ draw, force, work }) => ({ drawMm: draw * 1e3, forceN: force, workJ: work })))
+  const points = curve.value.map(({ draw, force, work }) => ({ drawMm: draw * 1e3, forceN: force, workJ: work }))
+  known.set(braced.value, points)
+  return success(points)
 }
 
 /** Sums a sketch's force by the trapezoid rule: more exact than the sketch itself. */

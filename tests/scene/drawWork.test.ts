@@ -32,6 +32,14 @@ test("a recurve's stored energy is the area under the draw curve of the report",
   expect(work.sketch).toBe(false)
 })
 
+test("a change that leaves the limbs alone keeps the curve, one of the limbs or the weight makes another", () => {
+  const { bow } = recurve()
+  const points = workOf(bow).points
+  expect(workOf({ ...bow, nockHeightMm: bow.nockHeightMm + 7 }).points).toBe(points)
+  const heavier = workOf({ ...bow, drawWeightLbf: bow.drawWeightLbf * 1.5 })
+  expect(heavier.storedJ / workOf(bow).storedJ).toBeCloseTo(1.5, 9)
+})
+
 test("a compound's curve is called a sketch and has no fullness", () => {
   const work = workOf(sceneOf(drawnCompound()).bow)
   expect(work.sketch).toBe(true)
