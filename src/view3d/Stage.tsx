@@ -4,7 +4,7 @@ import { type RefObject, useEffect, useLayoutEffect, useRef } from "react"
 import type { Group, Mesh, ShaderMaterial } from "three"
 import { hover, select } from "../commands/bench"
 import type { Projector } from "../picture/projector"
-import { CameraRig } from "./camera/CameraRig"
+import { useCamera } from "./camera/useCamera"
 import type { Card } from "./card"
 import { createHighlighter } from "./highlight"
 import { balanceOverlay } from "./overlays/balance"
@@ -46,6 +46,7 @@ export function Stage({ host, card, onProjector }: StageProps) {
       }),
     [picture],
   )
+  useCamera(host)
   useHighlight(parts)
   usePointing(parts)
   usePlacing(host, card, onProjector)
@@ -66,7 +67,6 @@ export function Stage({ host, card, onProjector }: StageProps) {
       <Piece make={balance} />
       <Piece make={ground} />
       <GroundGrid />
-      <CameraRig host={host} />
     </>
   )
 }

@@ -27,6 +27,7 @@ export function createPicture(bench: Bench, looks: Looks, labels: Labels): LiveP
     looks,
     labels,
     frame: () => frame,
+    draw: () => invalidate(),
     watch(update) {
       updates.add(update)
       update(frame)

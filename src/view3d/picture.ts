@@ -29,6 +29,8 @@ export interface Picture {
   readonly looks: Looks
   readonly labels: Labels
   frame(): PictureFrame
+  /** Asks for one new frame; asking again before it is drawn changes nothing. */
+  draw(): void
   /** Runs `update` at once and once after each change of the state; the returned function ends that. */
   watch(update: Update): () => void
 }

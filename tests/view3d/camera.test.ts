@@ -3,6 +3,7 @@ import { PerspectiveCamera } from "three"
 import { dot, subtract, type Vec3 } from "../../src/core/solids"
 import { allInside, eyeOf, fitView, viewAxes } from "../../src/view3d/camera/fit"
 import { keyView } from "../../src/view3d/camera/keys"
+import { metresPerPixel, neared, shifted } from "../../src/view3d/camera/moves"
 import { createProjector } from "../../src/view3d/camera/projector"
 import { between, directions, FIELD, HALF_HEIGHT, insetsFor, type View } from "../../src/view3d/camera/view"
 
@@ -97,6 +98,28 @@ describe("camera keys", () => {
     let near = view
     for (let press = 0; press < 70; press++) near = keyView(near, "+", false)!
     expect(near.distance).toBe(0.25)
+  })
+})
+
+describe("moving the camera by hand", () => {
+  const view: View = { azimuth: 0.7, elevation: 0.2, distance: 3, target: [0.2, 0.3, 0.5] }
+  const axes = viewAxes(view.azimuth, view.elevation)
+  const at = (of: View, point: Vec3) => seen(point, eyeOf(of, viewAxes(of.azimuth, of.elevation)), axes, 1.5)
+
+  it("zooms about the place pointed at: what is seen there stays there", () => {
+    const point = shifted(view, 0.3, -0.2).target
+    const [before, after] = [at(view, point), at(neared(view, 0.5, 0.3, -0.2), point)]
+    expect(after[0]).toBeCloseTo(before[0], 9)
+    expect(after[1]).toBeCloseTo(before[1], 9)
+    // At the end of the way in there is nothing left to move.
+    expect(neared({ ...view, distance: 0.25 }, 0.5, 0.3, 0).target).toEqual(view.target)
+  })
+
+  it("shifts by as many px as asked", () => {
+    const height = 500
+    const moved = shifted(view, 70 * metresPerPixel(view, height), 0)
+    const [before, after] = [at(view, view.target), at(moved, view.target)]
+    expect((before[0] - after[0]) * height * 1.5).toBeCloseTo(70, 9)
   })
 })
 

@@ -1,13 +1,10 @@
-import { along } from "../../core/solids"
-import { viewAxes } from "./fit"
+import { neared, shifted, turned } from "./moves"
 import type { View } from "./view"
 
 const TURN = (5 * Math.PI) / 180
-/** Part of the distance to the bow that one key press moves or nears. */
+/** Part of the distance to the bow that one key press moves it. */
 const STEP = 0.06
-const HIGHEST = Math.PI / 2 - 1e-3
-export const NEAREST = 0.25
-export const FURTHEST = 12
+const NEARER = 0.88
 
 /** What the keys do, for people and for assistive tools. */
 export const keyHelp =
@@ -15,37 +12,23 @@ export const keyHelp =
 
 /** The view after a key press, or null for a key that does not move the camera. */
 export function keyView(view: View, key: string, shift: boolean): View | null {
-  const { azimuth, elevation, distance, target } = view
-  const { right, up } = viewAxes(azimuth, elevation)
-  const move = (dx: number, dy: number): View => ({
-    ...view,
-    target: along(along(target, right, dx * STEP * distance), up, dy * STEP * distance),
-  })
-  const turn = (da: number, de: number): View => ({
-    ...view,
-    azimuth: azimuth + da * TURN,
-    elevation: Math.min(HIGHEST, Math.max(-HIGHEST, elevation + de * TURN)),
-  })
-  const near = (factor: number): View => ({
-    ...view,
-    distance: Math.min(FURTHEST, Math.max(NEAREST, distance * factor)),
-  })
+  const step = STEP * view.distance
   // The bow follows the arrow, as it follows a finger: to the right turns its near side right.
   switch (key) {
     case "ArrowLeft":
-      return shift ? move(1, 0) : turn(1, 0)
+      return shift ? shifted(view, step, 0) : turned(view, TURN, 0)
     case "ArrowRight":
-      return shift ? move(-1, 0) : turn(-1, 0)
+      return shift ? shifted(view, -step, 0) : turned(view, -TURN, 0)
     case "ArrowUp":
-      return shift ? move(0, -1) : turn(0, -1)
+      return shift ? shifted(view, 0, -step) : turned(view, 0, -TURN)
     case "ArrowDown":
-      return shift ? move(0, 1) : turn(0, 1)
+      return shift ? shifted(view, 0, step) : turned(view, 0, TURN)
     case "+":
     case "=":
-      return near(1 - STEP * 2)
+      return neared(view, NEARER)
     case "-":
     case "_":
-      return near(1 / (1 - STEP * 2))
+      return neared(view, 1 / NEARER)
     default:
       return null
   }
