@@ -13,6 +13,8 @@ export function TypedValue({ handleKey, onClose }: { handleKey: string; onClose:
   const bench = useBench()
   const id = useId()
   const input = useRef<HTMLInputElement>(null)
+  // Closing moves the focus, and a field that loses it takes its value: not one that was given up.
+  const closed = useRef(false)
   const [problem, setProblem] = useState<string | null>(null)
   const [first] = useState(() => {
     const state = bench.store.getState()
@@ -29,12 +31,18 @@ export function TypedValue({ handleKey, onClose }: { handleKey: string; onClose:
   }, [])
   if (first === null) return null
 
+  const close = () => {
+    closed.current = true
+    onClose()
+  }
+
   const take = () => {
+    if (closed.current) return
     const text = input.current?.value ?? ""
-    if (text === first.text) return onClose()
+    if (text === first.text) return close()
     const state = bench.store.getState()
     const handle = handleNamed(state, handleKey)
-    if (handle === undefined) return onClose()
+    if (handle === undefined) return close()
     const read = readField(text, handle.field, state.preferences)
     if (!read.ok) return setProblem(read.problem)
     const done = setNumber.run(bench, { key: handleKey, value: read.value })
@@ -42,7 +50,7 @@ export function TypedValue({ handleKey, onClose }: { handleKey: string; onClose:
     const after = bench.store.getState()
     const now = handleNamed(after, handleKey)
     if (now !== undefined) bench.say(changeText(now, after.evaluation.now.centre[0] * 1e3, after.preferences))
-    onClose()
+    close()
   }
 
   return (
@@ -54,7 +62,7 @@ export function TypedValue({ handleKey, onClose }: { handleKey: string; onClose:
       }}
       onKeyDown={(event) => {
         event.stopPropagation()
-        if (event.key === "Escape") onClose()
+        if (event.key === "Escape") close()
       }}
       onBlur={(event) => {
         if (!event.currentTarget.contains(event.relatedTarget)) take()

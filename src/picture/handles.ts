@@ -85,7 +85,8 @@ export function handlesOf(scene: Scene, { now }: Evaluation): Handle[] {
     const at = metres(mount.atMm)
     const owner = `mounts/${name}`
     const title = nameOf(owner)
-    const { far, near } = turningRadii(chainReach(now.parts, name, at))
+    const reach = chainReach(now.parts, name, at)
+    const { far, near } = turningRadii(reach)
     const pointing = (pitch: number, yaw: number, radius: number) =>
       along(at, mountDirection(pitch * DEGREE, yaw * DEGREE), radius)
     const tilted = (deg: number) => pointing(deg, mount.yawDeg, far)
@@ -94,6 +95,8 @@ export function handlesOf(scene: Scene, { now }: Evaluation): Handle[] {
     put("place", `${owner}:atMm.forward`, `${title} forward`, "side", (mm) =>
       add([mm * MM, at[1], at[2]], [0, -BELOW_MOUNT, 0]),
     )
+    // A chain that ends where it begins, such as a swing weight alone, is the same whichever way its mount points.
+    if (reach === 0) return
     put("angle", `${owner}:pitchDeg`, `${title} tilt up`, "side", tilted, at)
     put("angle", `${owner}:yawDeg`, `${title} turn left`, "top", turned, at)
   }

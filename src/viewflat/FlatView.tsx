@@ -10,10 +10,10 @@ import { createFraming } from "./framing"
 import { createFlatProjector } from "./projector"
 import { useSize } from "./useSize"
 
-/** The figures lie over the picture's corner on wide pages only; its buttons along the bottom of all. */
+/** Figures lie over the corner of wide pictures only; along the bottom are buttons, or the notice that there is no 3D. */
 const pageOf = ({ width, height }: Size): Page =>
   width > 600
-    ? { width, height, corner: { width: 262, height: 372 }, bottom: 84, edge: 30, arm: { width: 190, height: 80 } }
+    ? { width, height, corner: { width: 262, height: 372 }, bottom: 124, edge: 30, arm: { width: 190, height: 80 } }
     : { width, height, corner: { width: 0, height: 0 }, bottom: 64, edge: 12, arm: { width: 120, height: 44 } }
 
 /**

@@ -82,6 +82,16 @@ describe("the handles of a scene", () => {
     }
   })
 
+  it("do not turn a chain that is the same whichever way its mount points", () => {
+    const scene = sceneOf(rigged({ lower: [discs({ count: 0 }), swing()] }))
+    expect(handles(scene).map(({ key }) => key)).toEqual([
+      "mounts/lower:atMm.up",
+      "mounts/lower:atMm.forward",
+      "lower/weights:count",
+      "lower/swing:stemLengthMm",
+    ])
+  })
+
   it("are none on a bow without a rig", () => {
     expect(handles(sceneOf(smallestDocument()))).toEqual([])
   })

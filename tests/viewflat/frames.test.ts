@@ -12,8 +12,8 @@ import { evaluationOf, sceneOf, turnedDocument } from "../picture/pictures"
 
 const arm = { width: 190, height: 80 }
 const pages: Readonly<Record<string, Page>> = {
-  "a desk's": { width: 1040, height: 790, corner: { width: 262, height: 372 }, bottom: 84, edge: 30, arm },
-  "a small desk's": { width: 684, height: 655, corner: { width: 262, height: 372 }, bottom: 84, edge: 30, arm },
+  "a desk's": { width: 1040, height: 790, corner: { width: 262, height: 372 }, bottom: 124, edge: 30, arm },
+  "a small desk's": { width: 684, height: 655, corner: { width: 262, height: 372 }, bottom: 124, edge: 30, arm },
   "a phone's": {
     width: 390,
     height: 388,
