@@ -34,7 +34,7 @@ export function solveBrace(setup: LimbSetup, near?: BracedLimbs): LimbResult<Bra
   const stateAt = (draw: number, unknowns: Unknowns, rootStiffness: number) =>
     describeState(setup, drawnProblem(setup, halfString, draw), unknowns, draw, rootStiffness)
   const forcePerStiffness = stateAt(drawLength, drawn.value, 1)?.drawForce ?? Number.NaN
-  if (!(forcePerStiffness > 0)) return limbGivesWay(drawLength, braceHeight)
+  if (!(forcePerStiffness > 0)) return limbGivesWay(drawLength, undefined)
   const rootStiffness = drawWeight / forcePerStiffness
   const brace = stateAt(braceHeight, atRest, rootStiffness)
   const full = stateAt(drawLength, drawn.value, rootStiffness)

@@ -2,6 +2,7 @@ import { closeBy, determinant, type Unknowns } from "./equilibrium"
 import { drawBelowBrace, drawPastString, limbGivesWay, notConverged } from "./failures"
 import { follow, type Waypoint } from "./follow"
 import { drawnProblem, straightDraw } from "./geometry"
+import { nearestMargin } from "./settings"
 import { describeState } from "./state"
 import type { BracedLimbs, LimbResult, LimbSetup, LimbState } from "./types"
 
@@ -41,5 +42,7 @@ export function drawUnknowns(
   }
   const followed = follow(problemAt, from.unknowns, from.at, past ? straight : draw)
   if (followed.arrived && !past) return { ok: true, value: followed.unknowns }
-  return past ? drawPastString(draw, straight, followed.reached) : limbGivesWay(draw, followed.reached)
+  const inside = followed.reached - nearestMargin
+  const nearest = inside > setup.braceHeight ? inside : undefined
+  return past ? drawPastString(draw, straight, nearest) : limbGivesWay(draw, nearest)
 }

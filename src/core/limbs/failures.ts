@@ -33,21 +33,24 @@ export const drawBelowBrace = (braceHeight: number, draw: number): LimbFailure =
     braceHeight,
   )
 
-export const drawPastString = (draw: number, straight: number, nearest: number): LimbFailure =>
-  failure(
-    "draw-past-string",
-    "drawLength",
-    `The draw of ${mm(draw)} is more than the string allows: limb and string pulled into one straight line reach ${mm(straight)}; the limb can be drawn to ${mmDown(nearest)}.`,
-    nearest,
-  )
+const drawable = (nearest: number | undefined): string =>
+  nearest === undefined ? "it cannot be drawn at all" : `it can be drawn to ${mmDown(nearest)}`
 
-export const limbGivesWay = (draw: number, nearest: number): LimbFailure =>
-  failure(
+export function drawPastString(draw: number, straight: number, nearest: number | undefined): LimbFailure {
+  const why = `limb and string pulled into one straight line reach ${mm(straight)}`
+  const message = `The draw of ${mm(draw)} is more than the string allows: ${why}; ${drawable(nearest)}.`
+  return failure("draw-past-string", "drawLength", message, nearest)
+}
+
+export function limbGivesWay(draw: number, nearest: number | undefined): LimbFailure {
+  const why = "the limb would give way, snapping into another shape or straightening out"
+  return failure(
     "limb-gives-way",
     "drawLength",
-    `On the way to a draw of ${mm(draw)} the limb would give way and snap into another shape; it can be drawn to ${mmDown(nearest)}.`,
+    `On the way to a draw of ${mm(draw)} ${why}; ${drawable(nearest)}.`,
     nearest,
   )
+}
 
 export const notConverged = (draw: number): LimbFailure =>
   failure("no-convergence", "drawLength", `The limb's shape at a draw of ${mm(draw)} could not be found.`)

@@ -2,7 +2,7 @@
 
 /**
  * Integration steps over each piece of the limb (root to where the recurve begins, from there to the string).
- * Count. With eighth-order steps leaves a relative error of 1e-11 on usual limbs, below 1e-6 up to `largestLoad`.
+ * Count. With eighth-order steps leaves a relative error of 1e-11 on usual limbs, below 1e-6 at half of `largestLoad`.
  */
 export const stepsPerPiece = 12
 
@@ -10,10 +10,10 @@ export const stepsPerPiece = 12
 export const stepsOnPath = 4
 
 /**
- * Largest string tension · length² / root stiffness that is solved for. A strung limb has 2 to 10; beyond this the
- * limb is all but drawn straight, and the fixed grid would no longer keep its accuracy.
+ * Largest string tension · length² / root stiffness that is solved for. A strung limb has 2 to 10; beyond this it is all
+ * but straight, and the fixed grid would no longer keep its accuracy: 1e-6 up to half of this, 1e-5 up to the whole.
  */
-export const largestLoad = 60
+export const largestLoad = 120
 
 /** Closing error (over limb length, or rad) below which the iteration stops. Rounding leaves about 1e-14. */
 export const solvedResidual = 1e-12
@@ -37,8 +37,8 @@ export const shortestPathStep = 1 / 64
 export const farthestFromPrediction = 0.3
 export const farthestFromLast = 0.6
 
-/** How far inside the last brace height that was strung the nearest one is named, m; a millimetre is what one sets. */
-export const nearestBraceMargin = 0.001
+/** How far inside the last brace height or draw that was solved the nearest is named, m; a millimetre is what one sets. */
+export const nearestMargin = 0.001
 /** First and farthest distance from the brace height asked for at which one that works is looked for, m. */
 export const nearestBraceFirst = 0.01
 export const nearestBraceFarthest = 0.32

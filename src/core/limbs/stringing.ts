@@ -1,6 +1,6 @@
 import { closeBy, holdOf, type Problem, type Unknowns } from "./equilibrium"
 import { follow } from "./follow"
-import { largestLoad, nearestBraceFarthest, nearestBraceFirst, nearestBraceMargin, stepsPerPiece } from "./settings"
+import { largestLoad, nearestBraceFarthest, nearestBraceFirst, nearestMargin, stepsPerPiece } from "./settings"
 import { shapeOf, unstrungTip } from "./shape"
 import { shoot } from "./shoot"
 import type { LimbSetup } from "./types"
@@ -62,8 +62,8 @@ function restring(setup: LimbSetup, known: number, start: Unknowns): Strung {
     (unknowns) => isStrung(setup, unknowns),
   )
   if (followed.arrived) return { unknowns: followed.unknowns }
-  const back = Math.sign(known - setup.braceHeight) * nearestBraceMargin
-  return { nearest: Math.abs(known - followed.reached) > nearestBraceMargin ? followed.reached + back : known }
+  const back = Math.sign(known - setup.braceHeight) * nearestMargin
+  return { nearest: Math.abs(known - followed.reached) > nearestMargin ? followed.reached + back : known }
 }
 
 /**

@@ -46,7 +46,7 @@ export type LimbFailureReason =
   | "draw-below-brace"
   /** Farther than limb and string in one straight line reach. */
   | "draw-past-string"
-  /** On the way to this draw the limb would snap into another shape. */
+  /** On the way to this draw the limb would snap into another shape, or be pulled all but straight. */
   | "limb-gives-way"
   /** The iteration found no answer, though none of the above was seen. */
   | "no-convergence"
