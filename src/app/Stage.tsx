@@ -15,6 +15,7 @@ const presets: readonly { readonly name: CameraPreset; readonly label: string }[
   { name: "side", label: "Side" },
   { name: "top", label: "Top" },
   { name: "archer", label: "Archer's eye" },
+  { name: "free", label: "Free" },
 ]
 
 /** The picture of the bow with its handles. */

@@ -25,18 +25,18 @@ export const directions: Readonly<Record<CameraPreset, Pick<View, "azimuth" | "e
   free: { azimuth: -0.55, elevation: 0.3 },
 }
 
-/**
- * Room kept free of the bow, px, for labels and handles, and below for the buttons that choose the view. The big figures need none: they stand at the top right, above
- * the front rod.
- */
-const ROOM = { edge: 30, below: 62 }
+/** Room kept free of the bow, px: for labels and handles all around, and for the big figures at the right of a wide picture. */
+const ROOM = { edge: 30, below: 62, figures: 280 }
+/** Narrower pictures have their figures below, px. */
+const WIDE = 600
 
 export function insetsFor(width: number, height: number): Insets {
-  // Never more than a quarter an edge, so that there is always a middle to put the bow in.
-  const most = (part: number) => Math.min(0.25, part)
+  const right = width >= WIDE ? ROOM.figures : ROOM.edge * 2
+  // Never more than two fifths an edge, so that there is always a middle to put the bow in.
+  const most = (part: number) => Math.min(0.4, part)
   return {
     left: most(ROOM.edge / width),
-    right: most((ROOM.edge * 2) / width),
+    right: most(right / width),
     top: most(ROOM.edge / height),
     bottom: most(ROOM.below / height),
   }
