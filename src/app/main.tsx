@@ -38,7 +38,8 @@ function whenReady(then: () => Promise<void>): void {
   const watch = new MutationObserver(() => {
     if (document.documentElement.dataset.ready !== "true") return
     watch.disconnect()
-    void then()
+    // Without it (no network, say) numbers are still checked; only the rules for adding parts are looser.
+    then().catch(() => undefined)
   })
   watch.observe(document.documentElement, { attributeFilter: ["data-ready"] })
 }
