@@ -6,8 +6,8 @@
  */
 export const stepsPerPiece = 12
 
-/** The same while following a path, where a state only has to start the next. Leaves 1e-6 on usual limbs. */
-export const stepsOnPath = 4
+/** The same while following a path, where a state only has to start the next. Leaves 1e-5 on usual limbs. */
+export const stepsOnPath = 3
 
 /**
  * Largest string tension · length² / root stiffness that is solved for. A strung limb has 2 to 10; beyond this it is all
