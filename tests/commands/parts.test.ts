@@ -196,7 +196,7 @@ describe("renaming", () => {
     expect(sceneOn(bench).accessories[1]?.name).toBe("button")
     expect(firstError(renameItem.run(bench, { address: ["accessories", 1], name: "  " }))).toMatchObject({
       path: "accessories[1].name",
-      message: "too short; at least 1 characters",
+      message: "is empty; a name is needed",
     })
     expect(sceneOn(bench).accessories[1]?.name).toBe("button")
   })
