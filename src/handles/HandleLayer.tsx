@@ -9,6 +9,7 @@ import "./handles.css"
 import { KnobFace, SwitchFace } from "./Knob"
 import { listenForKeys } from "./keys"
 import { createArranger } from "./layout"
+import { switchId } from "./places"
 import { TypedValue } from "./TypedValue"
 import { handleAt, type LayerView } from "./view"
 
@@ -22,7 +23,7 @@ export default function HandleLayer({ projector }: { projector: Projector | null
   const bench = useBench()
   const shape = useLive((state) => holds(state).shape)
   const layer = useRef<HTMLFieldSetElement>(null)
-  const refresh = useRef(() => {})
+  const renew = useRef((_typing: string | null) => {})
   const [typing, setTyping] = useState<string | null>(null)
 
   useLayoutEffect(() => {
@@ -34,6 +35,7 @@ export default function HandleLayer({ projector }: { projector: Projector | null
       dragged: null,
       hovered: null,
       focused: null,
+      typing: null,
       refused: null,
       refresh() {
         if (waiting) return
@@ -44,7 +46,11 @@ export default function HandleLayer({ projector }: { projector: Projector | null
         })
       },
     }
-    refresh.current = () => arranger.arrange(bench.store.getState(), projector, view)
+    renew.current = (typing) => {
+      view.typing = typing
+      arranger.renew()
+      arranger.arrange(bench.store.getState(), projector, view)
+    }
     const point = (event: PointerEvent) => {
       const key = event.type === "pointerover" && event.pointerType === "mouse" ? (handleAt(event)?.key ?? null) : null
       if (key === view.hovered) return
@@ -58,7 +64,10 @@ export default function HandleLayer({ projector }: { projector: Projector | null
     element.addEventListener("pointerover", point)
     element.addEventListener("pointerout", point)
     element.addEventListener("dblclick", open)
-    const resized = new ResizeObserver(view.refresh)
+    const resized = new ResizeObserver(() => {
+      arranger.resize({ width: element.clientWidth, height: element.clientHeight })
+      view.refresh()
+    })
     resized.observe(element)
     const ends = [
       listenForDrags(element, bench, projector, view),
@@ -76,8 +85,8 @@ export default function HandleLayer({ projector }: { projector: Projector | null
   }, [bench, projector])
 
   // New elements have no place and no value yet: they get both before they are painted.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the elements come from the shape and the typing state
-  useLayoutEffect(() => refresh.current(), [shape, projector, typing])
+  // biome-ignore lint/correctness/useExhaustiveDependencies: which elements there are follows from the shape
+  useLayoutEffect(() => renew.current(typing), [shape, projector, typing])
 
   const { handles, switches } = holds(bench.store.getState())
   const close = () => {
@@ -87,10 +96,10 @@ export default function HandleLayer({ projector }: { projector: Projector | null
   }
 
   return (
-    <fieldset ref={layer} className="handles" hidden={projector === null} data-typing={typing ?? undefined}>
+    <fieldset ref={layer} className="handles" hidden={projector === null}>
       <legend className="visually-hidden">Handles in the picture</legend>
       <svg className="handle-leaders" aria-hidden="true">
-        {[...handles.map(({ key }) => key), ...switches.map(({ path }) => `extender ${path}`)].map((id) => (
+        {[...handles.map(({ key }) => key), ...switches.map(({ path }) => switchId(path))].map((id) => (
           <g key={id} data-leader={id} visibility="hidden">
             <line />
             <circle r="2" />
@@ -118,7 +127,7 @@ export default function HandleLayer({ projector }: { projector: Projector | null
           key={item.path}
           type="button"
           className="handle handle-switch"
-          data-knob={`extender ${item.path}`}
+          data-knob={switchId(item.path)}
           data-extender={item.path}
           aria-label={item.label}
           title={item.label}

@@ -5,6 +5,8 @@ export interface LayerView {
   /** Under a resting mouse. */
   hovered: string | null
   focused: string | null
+  /** Its value is being typed. */
+  typing: string | null
   /** The last value that was not taken, until the next try. */
   refused: { readonly key: string; readonly reason: string } | null
   /** Asks for the layer to be laid out again before the next picture. */

@@ -8,12 +8,12 @@ export interface MomentArmPlace {
   readonly level: number
   /** Where its number begins, on the text's base line. */
   readonly text: ScreenPoint
-  /** What line and number take on the page. */
-  readonly boxes: readonly Box[]
+  /** What its number and its line take on the page. */
+  readonly boxes: readonly [number: Box, line: Box]
 }
 
 /** Tried in turn: how far under balance point and grip the line runs, px. */
-const UNDER = [54, 82, 110, 138]
+const UNDER = [54, 82, 110, 138, 166]
 /** Height of the number, px, and the width of a character of it on average. */
 const TEXT = { height: 20, character: 9 }
 const GAP = 10
@@ -39,7 +39,6 @@ export function placeMomentArm(
     return { left, right, level, text: { x: number.left, y: level + 5 }, boxes: [number, line] }
   }
   const places = [right + GAP, left - GAP - width].flatMap((from) => UNDER.map((under) => at(under, from)))
-  const free = ({ boxes }: MomentArmPlace) =>
-    boxes.every((box) => box.left > 0 && !knobs.some((knob) => overlap(box, knob)))
+  const free = ({ boxes: [number] }: MomentArmPlace) => number.left > 0 && !knobs.some((knob) => overlap(number, knob))
   return places.find(free) ?? places[0]!
 }

@@ -242,8 +242,8 @@ test("a handle says its name, value, unit and effect, and a change is announced 
   const at = page.getByRole("slider", { name: "Front rod length" })
   await at.focus()
   await expect(at).toHaveAttribute("aria-valuetext", /^\d+\u00a0mm; balance point \d+\u00a0mm ahead$/)
+  const value = (await handleValue(at)) + 5
   await page.keyboard.press("ArrowUp")
-  const value = await handleValue(at)
   await expect(page.locator("[aria-live], [role=status]").filter({ hasText: /Front rod length/ })).toContainText(
     new RegExp(`Front rod length ${value}\\u00a0mm\\. Balance point \\d+\\u00a0mm ahead\\.`),
   )
