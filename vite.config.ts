@@ -80,6 +80,47 @@ function scenes(): Plugin {
   }
 }
 
+/** Parts of three's renderer that come along whether used or not, and what stands in their place. */
+const unused: readonly { readonly made: string; readonly instead: string }[] = [
+  { made: "new WebXRManager( _this, _gl )", instead: "new NoHeadset()" },
+  { made: "new PMREMGenerator( renderer )", instead: "noEnvironmentMaps()" },
+]
+
+const standIns = `
+class NoHeadset extends EventDispatcher {
+  enabled = false
+  isPresenting = false
+  cameraAutoUpdate = false
+  setAnimationLoop() {}
+  getEnvironmentBlendMode() {}
+  hasDepthSensing() { return false }
+  dispose() {}
+}
+function noEnvironmentMaps() {
+  throw new Error("the picture is built without environment maps: light it with lamps")
+}
+`
+
+/**
+ * Leaves out of what every visitor downloads two parts of three that this page has no use for: headsets, and light
+ * from environment maps. A three that makes them otherwise fails the build instead of growing it unseen.
+ */
+function withoutUnused(): Plugin {
+  return {
+    name: "without-unused",
+    apply: "build",
+    transform(code, id) {
+      if (!id.endsWith("/three/build/three.module.js")) return
+      let kept = code
+      for (const { made, instead } of unused) {
+        if (!kept.includes(made)) this.error(`three no longer has "${made}", which this build leaves out`)
+        kept = kept.replaceAll(made, instead)
+      }
+      return { code: kept + standIns, map: null }
+    },
+  }
+}
+
 interface ModuleLinks {
   readonly isEntry: boolean
   readonly importers: readonly string[]
@@ -104,7 +145,7 @@ export default defineConfig({
   // One page: an address that is not a file is "not found", never the page again under another name.
   appType: "mpa",
   publicDir: false,
-  plugins: [react(), scenes(), contentPolicyTag()],
+  plugins: [react(), scenes(), contentPolicyTag(), withoutUnused()],
   build: {
     target: "es2022",
     // BENCH_DIST keeps two builds of one working tree apart.
