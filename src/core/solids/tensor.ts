@@ -63,6 +63,16 @@ export function axisymmetricTensor(axial: number, transverse: number, d: Vec3): 
   }
 }
 
+/** A symmetric tensor from the element of each row and column, 0 … 2. */
+const fromElements = (element: (row: number, column: number) => number): Tensor => ({
+  xx: element(0, 0),
+  yy: element(1, 1),
+  zz: element(2, 2),
+  xy: element(0, 1),
+  xz: element(0, 2),
+  yz: element(1, 2),
+})
+
 /** R T Rᵀ for a rotation `r` whose columns are the body's axes seen in bow axes. */
 export function rotateTensor(t: Tensor, r: Mat3): Tensor {
   const m = tensorMatrix(t)
@@ -71,14 +81,7 @@ export function rotateTensor(t: Tensor, r: Mat3): Tensor {
     for (let a = 0; a < 3; a++) for (let b = 0; b < 3; b++) sum += r[i]![a]! * m[a]![b]! * r[j]![b]!
     return sum
   }
-  return {
-    xx: element(0, 0),
-    yy: element(1, 1),
-    zz: element(2, 2),
-    xy: element(0, 1),
-    xz: element(0, 2),
-    yz: element(1, 2),
-  }
+  return fromElements(element)
 }
 
 /** Rate of change of a tensor when its body turns at `w` (rad per unit): [w]T - T[w]. */
@@ -94,14 +97,7 @@ export function turnRate(t: Tensor, w: Vec3): Tensor {
     for (let a = 0; a < 3; a++) sum += skew[i]![a]! * m[a]![j]! + m[i]![a]! * skew[j]![a]!
     return sum
   }
-  return {
-    xx: element(0, 0),
-    yy: element(1, 1),
-    zz: element(2, 2),
-    xy: element(0, 1),
-    xz: element(0, 2),
-    yz: element(1, 2),
-  }
+  return fromElements(element)
 }
 
 export const tensorMatrix = (t: Tensor): Mat3 => [
