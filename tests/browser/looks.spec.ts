@@ -67,6 +67,12 @@ for (const size of sizes) {
       expect(await panel.evaluate((sheet) => sheet.scrollWidth - sheet.clientWidth), `${name} sheet`).toBe(0)
     }
     await page.getByRole("tab", { name: "Balance" }).click()
+    const tabs = page.getByRole("tab")
+    const heights = await tabs.evaluateAll((all) => all.map((tab) => Math.round(tab.getBoundingClientRect().height)))
+    expect(new Set(heights).size, "tabs of one height").toBe(1)
+    const tops = await tabs.evaluateAll((all) => all.map((tab) => Math.round(tab.getBoundingClientRect().top)))
+    expect(new Set(tops).size, "rows of tabs").toBe(2)
+    expect(await tabs.evaluateAll((all) => all.filter((tab) => tab.scrollWidth > tab.clientWidth).length)).toBe(0)
     await page.evaluate(() => scrollTo(0, 0))
 
     const all = await boxes(page, { picture: ".stage", ...LAID_OUT })

@@ -265,7 +265,7 @@ test("the sheets are tabs: one key to reach them, arrows to change, the balance 
 }) => {
   await open(page)
   await page.getByRole("tab", { name: "Balance" }).focus()
-  for (const name of ["Rig", "Bow", "Draw"]) {
+  for (const name of ["Rig", "Bow", "Sliders", "Draw"]) {
     await page.keyboard.press("ArrowRight")
     await expect(page.getByRole("tab", { name })).toBeFocused()
     await expect(page.getByRole("tab", { name })).toHaveAttribute("aria-selected", "true")
