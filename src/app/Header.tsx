@@ -1,4 +1,4 @@
-import { type ReactNode, useId, useRef, useState } from "react"
+import { lazy, type ReactNode, Suspense, useId, useRef, useState } from "react"
 import { newBench, openScene, redo, rename, undo } from "../commands/bench"
 import type { Command } from "../commands/command"
 import { pickFile } from "../files/openFile"
@@ -7,9 +7,12 @@ import { fetchShipped, type ShippedScene, shippedScenes } from "../files/shipped
 import { hasUnsavedChanges } from "../state/bench"
 import { useBench, useLive } from "../state/useBench"
 
+const KeptMenu = lazy(() => import("./KeptMenu"))
+
 /** Name of the setup, the file and the way back. */
 export function Header({ onSettings }: { onSettings(): void }) {
   const bench = useBench()
+  const someKept = useLive((state) => state.setAside.length > 0)
   const run = (command: Command) => () => void command.run(bench)
   return (
     <header className="bar">
@@ -23,6 +26,11 @@ export function Header({ onSettings }: { onSettings(): void }) {
         <button type="button" onClick={() => pickFile(bench)}>
           Open…
         </button>
+        {someKept && (
+          <Suspense fallback={null}>
+            <KeptMenu />
+          </Suspense>
+        )}
         <button type="button" onClick={() => void saveFile(bench)}>
           Save
         </button>

@@ -1,13 +1,17 @@
 import shippedFirst from "../../scenes/target-recurve-straight-bar.json"
 import { openScene } from "../commands/bench"
+import { bringBack } from "../commands/keptWork"
+import { timeText } from "../describe/timeText"
 import type { Autosave } from "../files/autosave"
-import { hasAutosave } from "../files/autosaveWrite"
+import { hasAutosave, layAutosaveAside } from "../files/autosaveWrite"
 import type { BrowserStore } from "../files/browserStore"
 import { readPreferences } from "../files/preferences"
 import { fetchShipped } from "../files/shipped"
 import type { Scene } from "../scene/schema"
 import { type Bench, createBench, type Notice } from "../state/bench"
 import type { FileRules } from "../state/check"
+import { NO_HISTORY } from "../state/history"
+import { type KeptWork, without, withWork } from "../state/setAside"
 
 /**
  * What a first visitor sees. It is a shipped file in the form the bench saves, which a test holds it to, so it needs no
@@ -20,63 +24,76 @@ export const sceneAsked = (search: string): string | null => new URLSearchParams
 
 /**
  * The bench as it stands when the page opens: the scene asked for in the address, else what was on it last, else the
- * first shipped scene. Unsaved work is never dropped: where another scene was asked for, it can be brought back.
+ * first shipped scene. Unsaved work is never dropped: where another scene was asked for, it is set aside, and is offered
+ * at every start until it is brought back or discarded.
  */
 export async function startBench(store: BrowserStore, search: string, rules: FileRules): Promise<Bench> {
   const asked = sceneAsked(search)
-  const autosave = await lastWork(store)
+  const kept = await lastWork(store)
+  const { last, aside } = kept ?? NOTHING
   const bench = createBench(firstScene, readPreferences(store), rules)
-  if (asked === null || (autosave?.unsaved && autosave.source === asked)) {
-    if (autosave !== null) restore(bench, autosave)
-    return bench
+  const goOn = (): Notice | null => {
+    if (last === null) return standAside(bench, aside)
+    const { scene, fileName, unsaved, at } = last
+    const opened = openScene.run(bench, { scene, fileName, saved: !unsaved })
+    const offer = standAside(bench, without(aside, last))
+    if (!opened.ok || !unsaved) return offer
+    const back = `Your unsaved work from ${timeText(at)} is back.`
+    return offer === null ? said(back) : { ...offer, text: `${back} ${offer.text}` }
   }
-  const fetched = await fetchShipped(asked)
-  const opened = fetched.ok ? openScene.run(bench, { scene: fetched.value, fileName: null, saved: true }) : fetched
-  bench.store.setState({ history: { past: [], future: [] } })
-  if (!opened.ok) {
-    if (autosave !== null) restore(bench, autosave)
-    bench.setView({
-      notice: { tone: "problem", text: `The scene in the address was not opened.`, errors: opened.errors },
-    })
-  } else if (autosave?.unsaved) {
-    bench.setView({
-      notice: {
-        tone: "info",
-        text: `Unsaved work from ${clock(autosave.at)} is kept.`,
-        errors: [],
-        offer: {
-          label: "Bring it back",
-          run: () => void openScene.run(bench, { scene: autosave.scene, fileName: autosave.fileName, saved: false }),
-        },
-      },
-    })
+  if (asked === null || (last?.unsaved && last.source === asked)) {
+    bench.setView({ notice: goOn() })
+  } else {
+    const fetched = await fetchShipped(asked)
+    const opened = fetched.ok ? openScene.run(bench, { scene: fetched.value, fileName: null, saved: true }) : fetched
+    if (opened.ok) {
+      bench.setView({ notice: standAside(bench, last?.unsaved ? withWork(aside, last) : aside) })
+    } else {
+      goOn()
+      const text = "The scene in the address was not opened."
+      bench.setView({ notice: { tone: "problem", text, errors: opened.errors } })
+    }
   }
+  bench.store.setState({ history: NO_HISTORY })
+  if (kept === null) bench.setView({ notice: UNREAD })
   return bench
 }
 
-function restore(bench: Bench, autosave: Autosave): void {
-  const { scene, fileName, unsaved, at } = autosave
-  const opened = openScene.run(bench, { scene, fileName, saved: !unsaved })
-  bench.store.setState({ history: { past: [], future: [] } })
-  if (opened.ok && unsaved) bench.setView({ notice: restored(at) })
+/** Lays unsaved work beside the bench and says so, with the latest to be had at once. */
+function standAside(bench: Bench, setAside: readonly KeptWork[]): Notice | null {
+  bench.store.setState({ setAside })
+  const [work, ...more] = setAside
+  if (work === undefined) return null
+  const others = more.length === 0 ? "" : ` and ${more.length} more`
+  return {
+    ...said(`Unsaved work from ${timeText(work.at)}${others} is kept.`),
+    offer: { label: "Bring it back", run: () => void bringBack.run(bench, { work, now: Date.now() }) },
+  }
 }
 
-const restored = (at: number): Notice => ({
-  tone: "info",
-  text: `Your unsaved work from ${clock(at)} is back.`,
+const said = (text: string): Notice => ({ tone: "info", text, errors: [] })
+
+interface LastWork {
+  readonly last: Autosave | null
+  readonly aside: readonly KeptWork[]
+}
+
+const NOTHING: LastWork = { last: null, aside: [] }
+
+const UNREAD: Notice = {
+  tone: "problem",
+  text: "Earlier work is kept in this browser, but the part of the page that reads it could not be fetched. Reload when the network is there.",
   errors: [],
-})
+}
 
-const clock = (at: number): string =>
-  new Date(at).toLocaleString(undefined, { dateStyle: "medium", timeStyle: "short" })
-
-async function lastWork(store: BrowserStore): Promise<Autosave | null> {
-  if (!hasAutosave(store)) return null
+/** What the browser has kept; null when the reader could not be fetched, and what is kept is then safe from autosaves. */
+async function lastWork(store: BrowserStore): Promise<LastWork | null> {
+  if (!hasAutosave(store)) return NOTHING
   try {
-    const { readAutosave } = await import("../files/autosave")
-    return readAutosave(store)
+    const { readAutosave, readSetAside } = await import("../files/autosave")
+    return { last: readAutosave(store), aside: readSetAside(store) }
   } catch {
-    // The reader could not be fetched: the page starts all the same, and what is kept stays until something changes.
+    layAutosaveAside(store)
     return null
   }
 }

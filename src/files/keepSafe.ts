@@ -1,24 +1,32 @@
 import type { Bench } from "../state/bench"
-import { writeAutosave } from "./autosaveWrite"
+import { writeAutosave, writeSetAside } from "./autosaveWrite"
 import type { BrowserStore } from "./browserStore"
 import { writePreferences } from "./preferences"
 
 /** Long enough not to write at every step of a drag, short enough that a crash costs next to nothing. */
 const QUIET_MS = 400
 
+/** The browser's copy is written anew when one of them changes. */
+const WATCHED = ["scene", "savedScene", "fileName", "setAside"] as const
+
 /**
- * Writes the scene and the preferences to the browser soon after they change, and at once when the page is hidden
- * or left. If the browser refuses, says so once. Returns a function that stops it.
+ * Writes the scene, what was set aside for it and the preferences to the browser soon after they change, and at once
+ * when the page is hidden or left. What was set aside is written before the scene that takes its place in the autosave:
+ * if the browser takes the one and not the other, the older work stays. If the browser refuses, says so once. Returns a
+ * function that stops it.
  */
 export function keepSafe(bench: Bench, store: BrowserStore, source: () => string | null): () => void {
   let seen = bench.store.getState()
+  let asideKept = seen.setAside.length === 0 || writeSetAside(store, seen.setAside)
   let timer: ReturnType<typeof setTimeout> | undefined
   let refused = false
 
   const write = () => {
     clearTimeout(timer)
     timer = undefined
-    const kept = writeAutosave(store, bench.store.getState(), source(), Date.now())
+    const state = bench.store.getState()
+    asideKept ||= writeSetAside(store, state.setAside)
+    const kept = asideKept && writeAutosave(store, state, source(), Date.now())
     if (kept || refused) return
     refused = true
     bench.setView({
@@ -31,7 +39,8 @@ export function keepSafe(bench: Bench, store: BrowserStore, source: () => string
   }
   const stop = bench.store.subscribe((state) => {
     if (state.preferences !== seen.preferences) writePreferences(store, state.preferences)
-    if (state.scene !== seen.scene || state.savedScene !== seen.savedScene || state.fileName !== seen.fileName) {
+    if (state.setAside !== seen.setAside) asideKept = false
+    if (WATCHED.some((key) => state[key] !== seen[key])) {
       clearTimeout(timer)
       timer = setTimeout(write, QUIET_MS)
     }

@@ -17,6 +17,7 @@ import {
 } from "./history"
 import { defaultPreferences, type Preferences } from "./preferences"
 import { sameValue } from "./same"
+import type { KeptWork } from "./setAside"
 
 enablePatches()
 
@@ -55,6 +56,14 @@ export interface BenchState extends FileMark {
   readonly said: { readonly text: string; readonly count: number }
 }
 
+/** Where a scene that is put on the bench comes from, and what then lies beside it: as before, if left out. */
+export interface Loaded {
+  readonly fileName: string | null
+  /** Whether the file holds the scene as it is. */
+  readonly saved: boolean
+  readonly setAside?: readonly KeptWork[]
+}
+
 export type Recipe = (draft: Draft<Scene>) => void
 
 /**
@@ -74,7 +83,9 @@ export interface Bench {
   undo(): void
   redo(): void
   /** Puts another scene on the bench as one undo step, so that opening the wrong file loses nothing. */
-  load(label: string, scene: Scene, file: { fileName: string | null; saved: boolean }): Result<void>
+  load(label: string, scene: Scene, file: Loaded): Result<void>
+  /** Sets what lies beside the bench, as one undo step. */
+  keepAside(label: string, setAside: readonly KeptWork[]): Result<void>
   markSaved(fileName: string): void
   setPreferences(changes: Partial<Preferences>): void
   setView(changes: Partial<Pick<BenchState, "selected" | "hovered" | "camera" | "notice">>): void
@@ -101,6 +112,7 @@ export function createBench(
     gesture: null,
     savedScene: scene,
     fileName: null,
+    setAside: [],
     preferences,
     selected: null,
     hovered: null,
@@ -166,15 +178,23 @@ export function createBench(
     cancel,
     undo: () => walk(stepBack, "before", "Undone"),
     redo: () => walk(stepForward, "after", "Redone"),
-    load(label, scene, { fileName, saved }) {
+    load(label, scene, { fileName, saved, setAside }) {
       const checked = check(scene)
       if (!checked.ok) return checked
       commit()
-      const { scene: from, history, fileName: oldName, savedScene } = getState()
-      const after: FileMark = { fileName, savedScene: saved ? scene : null }
-      const entry = replacement(label, from, scene, { before: { fileName: oldName, savedScene }, after })
+      const { scene: from, history, fileName: oldName, savedScene, setAside: lay } = getState()
+      const before: FileMark = { fileName: oldName, savedScene, setAside: lay }
+      const after: FileMark = { fileName, savedScene: saved ? scene : null, setAside: setAside ?? lay }
+      const entry = replacement(label, from, scene, { before, after })
       const blank = { selected: null, hovered: null }
       setState({ ...after, ...blank, scene, evaluation: checked.value, history: remember(history, entry) })
+      return success(undefined)
+    },
+    keepAside(label, setAside) {
+      commit()
+      const { history, setAside: before } = getState()
+      const file = { before: { setAside: before }, after: { setAside } }
+      setState({ setAside, history: remember(history, { label, forward: [], backward: [], file }) })
       return success(undefined)
     },
     markSaved(fileName) {

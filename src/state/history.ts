@@ -1,10 +1,14 @@
 import { applyPatches, type Patch } from "immer"
 import type { Scene } from "../scene/schema"
+import type { KeptWork } from "./setAside"
 
-/** Which file the bench holds, and the scene as that file has it; another scene means unsaved changes. */
+/** Which file the bench holds, and what lies beside it. */
 export interface FileMark {
   readonly fileName: string | null
+  /** The scene as that file has it; another scene means unsaved changes. */
   readonly savedScene: Scene | null
+  /** Unsaved work that made room for another scene, the latest first. */
+  readonly setAside: readonly KeptWork[]
 }
 
 /** One undoable step: what it did to the scene and what takes it back, as patches. */
@@ -12,8 +16,8 @@ export interface Entry {
   readonly label: string
   readonly forward: readonly Patch[]
   readonly backward: readonly Patch[]
-  /** Opening another scene only: the file before and after. */
-  readonly file?: { readonly before: FileMark; readonly after: FileMark }
+  /** Opening another scene and discarding one only: the file and what lies beside it, before and after. */
+  readonly file?: { readonly before: Partial<FileMark>; readonly after: Partial<FileMark> }
 }
 
 /** The step that puts another scene on the bench: the one kind that replaces the whole scene. */

@@ -11,6 +11,7 @@ export const kept: Readonly<Record<keyof BenchState, Home>> = {
   gesture: "nowhere",
   savedScene: "browser",
   fileName: "browser",
+  setAside: "browser",
   preferences: "browser",
   selected: "nowhere",
   hovered: "nowhere",

@@ -3,13 +3,15 @@ import { join } from "node:path"
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest"
 import { firstScene, sceneAsked, startBench } from "../../src/app/start"
 import { setNumber } from "../../src/commands/numbers"
-import { readAutosave, writeAutosave } from "../../src/files/autosave"
+import { readAutosave, readSetAside, writeAutosave } from "../../src/files/autosave"
 import type { BrowserStore } from "../../src/files/browserStore"
 import { arrivingFileRules } from "../../src/files/fileRules"
+import { writeSetAside } from "../../src/files/autosaveWrite"
+import { keepSafe } from "../../src/files/keepSafe"
 import { writePreferences } from "../../src/files/preferences"
 import { parseScene } from "../../src/scene/parse"
 import type { Scene } from "../../src/scene/schema"
-import { hasUnsavedChanges } from "../../src/state/bench"
+import { type Bench, hasUnsavedChanges } from "../../src/state/bench"
 import { defaultPreferences } from "../../src/state/preferences"
 import { serveScenes } from "../files/served"
 import { memoryStore, refusingStore } from "../files/stores"
@@ -114,6 +116,96 @@ describe("with a scene in the address the bench starts", () => {
     const bench = await start(store, "?scene=beginner-one-rod")
     expect(sceneOn(bench)).toEqual(shipped("beginner-one-rod"))
     expect(bench.store.getState().notice).toBeNull()
+  })
+})
+
+describe("work that was set aside", () => {
+  const named = (name: string, at: number) => ({ scene: { ...fullScene(), name }, fileName: null, at })
+  const aside = (bench: Bench) => bench.store.getState().setAside.map(({ scene }) => scene.name)
+  const notice = (bench: Bench) => bench.store.getState().notice
+
+  /** Starts as the page does, changes one number and leaves. */
+  async function visit(store: BrowserStore, search: string, lengthMm: number) {
+    const leaving = new EventTarget()
+    vi.stubGlobal("window", leaving)
+    vi.stubGlobal("document", new EventTarget())
+    const bench = await start(store, search)
+    const stop = keepSafe(bench, store, () => sceneAsked(search))
+    setNumber.run(bench, { key: ROD, value: lengthMm })
+    leaving.dispatchEvent(new Event("pagehide"))
+    stop()
+  }
+
+  test("outlives a change to the scene that took its place, and is offered at every start until it is back", async () => {
+    const store = leftWith({ unsaved: true })
+    await visit(store, "?scene=beginner-one-rod", 610)
+    const again = await start(store, "?scene=beginner-one-rod")
+    expect(numberOn(again, ROD)).toBe(610)
+    expect(notice(again)?.text).toMatch(/^Your unsaved work from .* is back\. Unsaved work from .*2030.* is kept\.$/)
+    notice(again)?.offer?.run()
+    expect(numberOn(again, ROD)).toBe(570)
+    expect(again.store.getState().fileName).toBe("mine.json")
+    expect(aside(again)).toEqual([shipped("beginner-one-rod").name])
+  })
+
+  test("is offered without a scene in the address too, the latest first, with how many more there are", async () => {
+    const store = memoryStore()
+    writeSetAside(store, [named("second", Date.UTC(2031, 4, 3, 12)), named("first", Date.UTC(2029, 4, 3, 12))])
+    const bench = await start(store, "")
+    expect(sceneOn(bench)).toEqual(shipped(FIRST))
+    expect(notice(bench)?.text).toMatch(/^Unsaved work from .*2031.* and 1 more is kept\.$/)
+    expect(aside(bench)).toEqual(["second", "first"])
+    expect(bench.store.getState().history.past).toEqual([])
+  })
+
+  test("is there once, however often the page opens before anything changes, and not beside itself", async () => {
+    const store = leftWith({ unsaved: true })
+    for (const _ of [2, 3]) {
+      const bench = await start(store, "?scene=beginner-one-rod")
+      vi.stubGlobal("window", new EventTarget())
+      vi.stubGlobal("document", new EventTarget())
+      keepSafe(bench, store, () => "beginner-one-rod")()
+      expect(readSetAside(store)).toHaveLength(1)
+    }
+    const bench = await start(store, "")
+    expect(numberOn(bench, ROD)).toBe(570)
+    expect(bench.store.getState().setAside).toEqual([])
+  })
+
+  test("stays where it is when the scene in the address is not there", async () => {
+    const store = leftWith({ unsaved: true })
+    writeSetAside(store, [named("other", 1234)])
+    const bench = await start(store, "?scene=no-such-bow")
+    expect([numberOn(bench, ROD), aside(bench)]).toEqual([570, ["other"]])
+    expect(notice(bench)?.tone).toBe("problem")
+  })
+})
+
+describe("a start without the part that reads what is kept", () => {
+  beforeEach(() => {
+    vi.doMock("../../src/files/autosave", () => {
+      throw new Error("no network")
+    })
+  })
+  afterEach(() => vi.doUnmock("../../src/files/autosave"))
+
+  test("says so, and lays unsaved work aside so that a change does not take its place", async () => {
+    const store = leftWith({ unsaved: true })
+    for (const _ of [2, 3]) {
+      const bench = await start(store, "")
+      expect(bench.store.getState().notice).toMatchObject({ tone: "problem", text: expect.stringContaining("Reload") })
+      writeAutosave(store, bench.store.getState(), null, 1234)
+    }
+    expect(readSetAside(store).map(({ fileName }) => fileName)).toEqual(["mine.json"])
+  })
+
+  test("lays nothing aside that is in a file, nor what is no work at all", async () => {
+    for (const text of [null, "{ half", "[2, 3]"]) {
+      const store = leftWith({ unsaved: false })
+      if (text !== null) store.texts.set("autosave", text)
+      await start(store, "")
+      expect(readSetAside(store)).toEqual([])
+    }
   })
 })
 

@@ -1,7 +1,8 @@
 import { expect, test } from "vitest"
 import { setNumber } from "../../src/commands/numbers"
-import { readAutosave, writeAutosave } from "../../src/files/autosave"
-import { fullBench, sceneOn } from "../state/benches"
+import { readAutosave, readSetAside, writeAutosave } from "../../src/files/autosave"
+import { writeSetAside } from "../../src/files/autosaveWrite"
+import { fullBench, fullScene, sceneOn } from "../state/benches"
 import { memoryStore, refusingStore } from "./stores"
 
 test("what was on the bench comes back with its file, its address, its time and whether the file has it", () => {
@@ -39,6 +40,21 @@ test("nothing kept is nothing to restore, and a browser that keeps nothing says 
   expect(readAutosave(memoryStore())).toBeNull()
   expect(readAutosave(refusingStore)).toBeNull()
   expect(writeAutosave(refusingStore, fullBench().store.getState(), null, 1234)).toBe(false)
+})
+
+test("what was set aside comes back in its order, without what cannot be read", () => {
+  const work = (name: string, at: number) => ({ scene: { ...fullScene(), name }, fileName: null, at })
+  const list = [work("third", 7), work("second", 5), work("first", 3)]
+  const store = memoryStore()
+  expect(writeSetAside(store, list)).toBe(true)
+  expect(readSetAside(store)).toEqual(list)
+  const [third, second, first] = JSON.parse(store.texts.get("set-aside")!)
+  store.texts.set("set-aside", JSON.stringify([third, { ...second, text: "{}" }, 2, first]))
+  expect(readSetAside(store).map(({ at }) => at)).toEqual([7, 3])
+  for (const spoilt of ["{ half", "{}"]) {
+    store.texts.set("set-aside", spoilt)
+    expect(readSetAside(store)).toEqual([])
+  }
 })
 
 test.each<[string, (record: Record<string, unknown>) => unknown]>([

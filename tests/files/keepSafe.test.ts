@@ -1,9 +1,9 @@
 import { afterEach, beforeEach, expect, test, vi } from "vitest"
 import { setNumber } from "../../src/commands/numbers"
-import { readAutosave } from "../../src/files/autosave"
+import { readAutosave, readSetAside } from "../../src/files/autosave"
 import { keepSafe } from "../../src/files/keepSafe"
 import { readPreferences } from "../../src/files/preferences"
-import { fullBench } from "../state/benches"
+import { fullBench, fullScene } from "../state/benches"
 import { memoryStore, refusingStore } from "./stores"
 
 /** Longer than the quiet time before writing. */
@@ -109,6 +109,38 @@ test("a browser that keeps nothing is told to the coach once, and the bench goes
   setRod(573)
   vi.advanceTimersByTime(A_SECOND)
   expect(bench.store.getState().notice).toBeNull()
+})
+
+const work = { scene: { ...fullScene(), name: "set aside" }, fileName: null, at: 3000 }
+
+test("what was set aside is kept at once, and what then comes or goes with the next autosave", () => {
+  const bench = fullBench()
+  bench.store.setState({ setAside: [work] })
+  const store = memoryStore()
+  keepSafe(bench, store, () => null)
+  expect([readSetAside(store), readAutosave(store)]).toEqual([[work], null])
+  bench.keepAside("discarded", [])
+  vi.advanceTimersByTime(A_SECOND)
+  expect(readSetAside(store)).toEqual([])
+  expect(readAutosave(store)).not.toBeNull()
+})
+
+test("where the browser does not take what was set aside, the autosave is left as it is until it does", () => {
+  const bench = fullBench()
+  bench.store.setState({ setAside: [work] })
+  const store = memoryStore()
+  const write = store.write
+  let full = true
+  store.write = (key, text) => !(full && key === "set-aside") && write(key, text)
+  keepSafe(bench, store, () => null)
+  setNumber.run(bench, { key: "front/rod:lengthMm", value: 570 })
+  vi.advanceTimersByTime(A_SECOND)
+  expect(readAutosave(store)).toBeNull()
+  expect(bench.store.getState().notice?.text).toContain("does not keep unsaved work")
+  full = false
+  setNumber.run(bench, { key: "front/rod:lengthMm", value: 573 })
+  vi.advanceTimersByTime(A_SECOND)
+  expect([readSetAside(store), readAutosave(store)?.unsaved]).toEqual([[work], true])
 })
 
 test("once stopped it writes no more", () => {
