@@ -20,6 +20,8 @@ export interface DrawWork {
    * line through nothing at brace. Null for a compound, whose curve is a sketch.
    */
   readonly fullness: number | null
+  /** From nock to nock along the string, and along the limbs where it lies on them, m; null for a compound. */
+  readonly stringLength: number | null
   /** The curve is the usual shape between the bow's own ends and peak, not a solved one. */
   readonly sketch: boolean
 }
@@ -29,28 +31,33 @@ const STEPS = 40
 
 /** The draw curve and its work. Fails only where the limbs cannot take a shape on the way. */
 export function drawWork(bow: Bow): Result<DrawWork> {
-  const points = bow.kind === "compound" ? sketched(bow) : solved(bow)
+  if (bow.kind === "compound") {
+    const points = sketched(bow)
+    if (!points.ok) return points
+    const storedJ = points.value.at(-1)!.workJ
+    return success({ points: points.value, storedJ, fullness: null, stringLength: null, sketch: true })
+  }
+  const braced = bracedLimbs(bow)
+  if (!braced.ok) return braced
+  const points = solved(braced.value)
   if (!points.ok) return points
   const first = points.value[0]!
   const last = points.value.at(-1)!
-  const travel = (last.drawMm - first.drawMm) / 1e3
-  const sketch = bow.kind === "compound"
-  const fullness = sketch ? null : last.workJ / (last.forceN * travel)
-  return success({ points: points.value, storedJ: last.workJ, fullness, sketch })
+  const fullness = last.workJ / (last.forceN * ((last.drawMm - first.drawMm) / 1e3))
+  const stringLength = 2 * braced.value.halfString
+  return success({ points: points.value, storedJ: last.workJ, fullness, stringLength, sketch: false })
 }
 
 /** Kept by the strung limbs, so that a nock height or a riser dragged along costs nothing here. */
 const known = new WeakMap<BracedLimbs, readonly WorkPoint[]>()
 
-function solved(bow: Extract<Bow, { kind: "recurve" }>): Result<readonly WorkPoint[]> {
-  const braced = bracedLimbs(bow)
-  if (!braced.ok) return braced
-  const found = known.get(braced.value)
+function solved(braced: BracedLimbs): Result<readonly WorkPoint[]> {
+  const found = known.get(braced)
   if (found !== undefined) return success(found)
-  const curve = limbCurve(braced.value, STEPS + 1)
+  const curve = limbCurve(braced, STEPS + 1)
   if (!curve.ok) return failure({ code: "unsolvable", path: "bow.limbs", message: curve.message })
   const points = curve.value.map(({ draw, force, work }) => ({ drawMm: draw * 1e3, forceN: force, workJ: work }))
-  known.set(braced.value, points)
+  known.set(braced, points)
   return success(points)
 }
 

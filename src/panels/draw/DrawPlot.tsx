@@ -1,4 +1,5 @@
 import { useCallback, useMemo } from "react"
+import { stringLengthText } from "../../describe/bowLength"
 import { amoLengthMm, drawCsv, drawPointText, energyText, SKETCH_NOTE } from "../../describe/drawText"
 import { fixed, said, shownUnit, type UnitChoice } from "../../describe/format"
 import { problemText } from "../../describe/problemText"
@@ -61,6 +62,14 @@ function Curve({ work, bow, onSave }: { work: DrawWork; bow: Bow; onSave: SaveTa
           text={said(amoLengthMm(bow.drawLengthMm), "length", units)}
           of="amoLengthMm"
         />
+        {work.stringLength !== null && (
+          <Row
+            name="String"
+            value={work.stringLength}
+            text={stringLengthText(work.stringLength, units)}
+            of="stringLength"
+          />
+        )}
       </dl>
       {work.fullness !== null && (
         <p className="draw-note">
