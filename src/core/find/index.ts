@@ -1,0 +1,6 @@
+export { Best, betterFound, type Found } from "./best"
+export { enumerate, wholeOf } from "./enumerate"
+export { limitedValue, middleOf, missOf, netLift, turnResistance } from "./judge"
+export * from "./problem"
+export * from "./quantities"
+export { Search } from "./search"
