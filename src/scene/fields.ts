@@ -18,6 +18,7 @@ export type Quantity =
   | "friction"
   | "damping"
   | "moment"
+  | "inertia"
 
 /** Entries a list of the file may have: far above any bow, low enough that a broken file cannot stall the page. */
 export const MAX_ACCESSORIES = 60
@@ -45,7 +46,7 @@ interface Options {
   fallback?: number
 }
 
-function field(label: string, quantity: Quantity, min: number, max: number, options: Options = {}): NumberField {
+export function field(label: string, quantity: Quantity, min: number, max: number, options: Options = {}): NumberField {
   const step = options.step ?? 1
   return {
     label,

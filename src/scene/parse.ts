@@ -7,15 +7,19 @@ import { type Scene, sceneSchema } from "./schema"
 
 /** A scene from the text of a file. Every error names its place; nothing is repaired by guessing. */
 export function parseScene(text: string): Result<Scene> {
+  const document = parseJson(text)
+  return document.ok ? readScene(document.value) : document
+}
+
+/** The document in the text of a file, whatever its format. */
+export function parseJson(text: string): Result<unknown> {
   // A byte-order mark is what some editors put first; JSON itself does not know it.
   const json = text.replace(/^\uFEFF/, "")
-  let document: unknown
   try {
-    document = JSON.parse(json)
+    return success(JSON.parse(json) as unknown)
   } catch (reason) {
     return failure({ code: "syntax", path: "", message: syntaxMessage(json, reason) })
   }
-  return readScene(document)
 }
 
 /** A scene from an already parsed document of any known version. */
@@ -32,9 +36,10 @@ export function validateScene(document: unknown): Result<Scene> {
   return broken.length > 0 ? { ok: false, errors: broken } : success(parsed.data)
 }
 
-type Issue = z.core.$ZodIssue
+export type Issue = z.core.$ZodIssue
 
-function issueErrors(issue: Issue): SceneError[] {
+/** What is wrong at one place of a document, in the words of this project. */
+export function issueErrors(issue: Issue): SceneError[] {
   const path = pathText(issue.path)
   if (issue.code === "unrecognized_keys") {
     return issue.keys.map((key) => ({

@@ -28,16 +28,16 @@ import { choiceMessage, rangeMessage } from "./messages"
 z.config({ jitless: true })
 
 /** A number in its field's range; every way to miss it gets the same message, with the whole range in it. */
-const needed = (f: NumberField) => {
+export const needed = (f: NumberField) => {
   const error = (issue: { input?: unknown }) => rangeMessage(f, issue.input)
   const kind = f.whole ? z.int({ error }) : z.number({ error })
   return kind.check(z.gte(f.min, { error }), z.lte(f.max, { error }))
 }
-const optional = (f: NumberField) => z.optional(needed(f))
-const defaulted = (f: NumberField) => z._default(needed(f), f.fallback ?? 0)
+export const optional = (f: NumberField) => z.optional(needed(f))
+export const defaulted = (f: NumberField) => z._default(needed(f), f.fallback ?? 0)
 const triple = (f: NumberField) => z.tuple([needed(f), needed(f), needed(f)])
 const range = (f: NumberField) => z.optional(z.tuple([needed(f), needed(f)]))
-const text = (max: number) => z.string().check(z.maxLength(max))
+export const text = (max: number) => z.string().check(z.maxLength(max))
 
 const riser = z.strictObject({
   massG: needed(bowFields.riserMassG),
@@ -110,7 +110,8 @@ const mount = z.strictObject({
 const mountName = z.enum(["front", "upper", "lower", "back"])
 
 const label = z.optional(text(120))
-const tube = (f: (typeof elementFields)["extender"]) => ({
+/** The keys of an extender, and those a rod and a damper share with it. */
+export const tube = (f: (typeof elementFields)["extender"]) => ({
   label,
   massG: needed(f.massG),
   lengthMm: needed(f.lengthMm),

@@ -14,6 +14,7 @@ export const fileUnit: Record<Quantity, string> = {
   friction: "N·mm",
   damping: "N·m·s/rad",
   moment: "N·m",
+  inertia: "kg·m²",
 }
 
 /** `20 … 1500 mm`: a range as error messages and field hints state it. */

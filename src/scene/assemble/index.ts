@@ -7,7 +7,7 @@ import { rigParts } from "./rigParts"
 
 export { nockPoint, stringLine } from "./bowParts"
 export { type ArmLine, type Axis, GRAM, type HungSwing, metres, MM, type Part, type PartKind } from "./parts"
-export { elementLengthMm, elementMassG, swingWeight } from "./rigParts"
+export { chainParts, elementLengthMm, elementMassG, swingWeight } from "./rigParts"
 
 /** The bow with nothing on its mounts: riser, limbs, string, arrow once drawn, accessories. */
 export const bareParts = (scene: Scene, limbs: LimbPlace): Part[] => [

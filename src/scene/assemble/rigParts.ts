@@ -20,7 +20,8 @@ export function rigParts(scene: Scene, gravity: Vec3): Part[] {
   })
 }
 
-function chainParts(
+/** A chain from `start` outward along the unit `direction`, m; paths begin with `prefix`. */
+export function chainParts(
   chain: readonly Element[],
   start: Vec3,
   direction: Vec3,
