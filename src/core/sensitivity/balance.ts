@@ -4,7 +4,10 @@ import { dot, type Mat3, type MassProperties, scale, type Vec3 } from "../solids
 import type { MassMoments } from "./massMoments"
 
 /** Rate of the centre of mass, m per unit, bow axes: (dS - c·dm)/m. A whole without mass has no centre: NaN. */
-export function centreRate({ mass, centre }: MassProperties, { mass: dm, first }: MassMoments): Vec3 {
+export function centreRate(
+  { mass, centre }: Pick<MassProperties, "mass" | "centre">,
+  { mass: dm, first }: MassMoments,
+): Vec3 {
   const [x, y, z] = first
   return scale([x - centre[0] * dm, y - centre[1] * dm, z - centre[2] * dm], 1 / mass)
 }
