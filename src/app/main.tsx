@@ -2,6 +2,7 @@ import { createRoot } from "react-dom/client"
 import { browserStore } from "../files/browserStore"
 import { arrivingFileRules } from "../files/fileRules"
 import { keepSafe } from "../files/keepSafe"
+import type { Notice } from "../state/bench"
 import { createFrameStore, soon } from "../state/frame"
 import { BenchContext } from "../state/useBench"
 import { App } from "./App"
@@ -17,7 +18,7 @@ import { followTheme } from "./theme"
  */
 async function start(host: HTMLElement): Promise<void> {
   const storage = browserStore()
-  const { rules, fetch: fetchRules } = arrivingFileRules()
+  const { rules, fetch: fetchRules } = arrivingFileRules(() => bench.setView({ notice: RULES_AWAY }))
   const bench = await startBench(storage, location.search, rules)
   followTheme(bench.store)
   keepSafe(bench, storage, () => sceneAsked(location.search))
@@ -33,13 +34,18 @@ async function start(host: HTMLElement): Promise<void> {
   )
 }
 
+const RULES_AWAY: Notice = {
+  tone: "problem",
+  text: "The part of the page that checks a whole setup could not be fetched. Numbers are checked all the same; a setup with added parts may not open again. Is the network there?",
+  errors: [],
+}
+
 /** Runs `then` once the first view stands: what is fetched then does not delay it. */
-function whenReady(then: () => Promise<void>): void {
+function whenReady(then: () => Promise<unknown>): void {
   const watch = new MutationObserver(() => {
     if (document.documentElement.dataset.ready !== "true") return
     watch.disconnect()
-    // Without it (no network, say) numbers are still checked; only the rules for adding parts are looser.
-    then().catch(() => undefined)
+    void then()
   })
   watch.observe(document.documentElement, { attributeFilter: ["data-ready"] })
 }

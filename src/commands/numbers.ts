@@ -61,6 +61,10 @@ export const clearNumber: Command<{ key: string }> = {
     const { scene, preferences } = bench.store.getState()
     const slot = slotNamed(scene, key)
     if (slot === undefined) return noSuchNumber(key)
+    const { field, address } = slot
+    if (field.fallback === undefined && !field.optional) {
+      return failure({ code: "missing", path: pathText(address), message: rangeMessage(field, undefined) })
+    }
     const twin = preferences.pairArms ? twinSlot(scene, slot) : undefined
     return bench.change(`${slotTitle(slot)} cleared`, (draft) => {
       for (const { address, field, absent } of twin === undefined ? [slot] : [slot, twin]) {

@@ -37,6 +37,8 @@ export interface NumberField {
   readonly whole: boolean
   /** Value taken when the file leaves the key out; undefined where the key is required or may stay absent. */
   readonly fallback: number | undefined
+  /** Whether the key may stay absent. */
+  readonly optional?: boolean
 }
 
 interface Options {
@@ -44,6 +46,7 @@ interface Options {
   coarse?: number
   whole?: boolean
   fallback?: number
+  optional?: boolean
 }
 
 export function field(label: string, quantity: Quantity, min: number, max: number, options: Options = {}): NumberField {
@@ -57,6 +60,7 @@ export function field(label: string, quantity: Quantity, min: number, max: numbe
     coarse: options.coarse ?? step * 10,
     whole: options.whole ?? false,
     fallback: options.fallback,
+    optional: options.optional ?? false,
   }
 }
 
@@ -64,7 +68,7 @@ const massG = (max: number, step: number) => field("mass", "mass", 0, max, { ste
 const lengthMm = (max: number, step: number) => field("length", "length", 1, max, { step })
 const outerMm = (min = 1) => field("outer diameter", "length", min, 200, { step: 0.5, coarse: 5 })
 const innerMm = field("inner diameter", "length", 0, 199, { step: 0.5, coarse: 5, fallback: 0 })
-const modulusGPa = field("elastic modulus", "modulus", 0.001, 1000, { step: 1 })
+const modulusGPa = field("elastic modulus", "modulus", 0.001, 1000, { step: 1, optional: true })
 const tubeFields = (mass: NumberField, length: NumberField) => ({
   massG: mass,
   lengthMm: length,
@@ -124,11 +128,11 @@ export const elementFields = {
   extender: tubeFields(massG(2000, 1), lengthMm(1000, 5)),
   rod: {
     ...tubeFields(massG(2000, 1), lengthMm(2000, 5)),
-    maxEndWeightG: field("maker's rated end weight", "mass", 0, 5000, { step: 1 }),
+    maxEndWeightG: field("maker's rated end weight", "mass", 0, 5000, { step: 1, optional: true }),
   },
   damper: {
     ...tubeFields(massG(1000, 1), lengthMm(300, 1)),
-    stiffnessNmPerRad: field("bending stiffness", "stiffness", 0.001, 100_000, { step: 1 }),
+    stiffnessNmPerRad: field("bending stiffness", "stiffness", 0.001, 100_000, { step: 1, optional: true }),
   },
   weights: {
     count: field("discs", "count", 0, 60, { whole: true, step: 1, coarse: 5 }),
@@ -167,7 +171,7 @@ export const targetFields = {
   forwardMm: field("balance point forward", "length", -1000, 1000, { step: 1 }),
   upMm: field("balance point up", "length", -1000, 1000, { step: 1 }),
   sideMm: field("balance point to the right", "length", -500, 500, { step: 1 }),
-  massMaxG: field("mass at most", "mass", 1, 20_000, { step: 10, coarse: 100 }),
+  massMaxG: field("mass at most", "mass", 1, 20_000, { step: 10, coarse: 100, optional: true }),
   netLiftNm: field("net lift at full draw", "moment", -100, 100, { step: 0.1, coarse: 1 }),
 } as const
 

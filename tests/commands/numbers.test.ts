@@ -3,6 +3,7 @@ import { allowedValue, asOneStep, clearNumber, setNumber, setNumbers, slotTitle 
 import type { Result } from "../../src/scene/errors"
 import { newScene } from "../../src/scene/templates"
 import { slotNamed, slotsOf } from "../../src/scene/slots"
+import { createBench } from "../../src/state/bench"
 import { fullDocument } from "../scene/documents"
 import { sceneOf } from "../scene/scenes"
 import { benchWith, DONE, fullBench, fullScene, numberOn, sceneOn, stepsOn } from "../state/benches"
@@ -154,11 +155,12 @@ describe("clearing a number", () => {
   })
 
   test.each(["front/rod:massG", "bow:braceHeightMm", "bow/riser:centreMm.up", "target:forwardMm.from"])(
-    "%s, which is needed, is refused as missing and stays",
+    "%s, which is needed, is refused as missing and stays, before the file's rules have come too",
     (key) => {
-      const bench = fullBench()
+      const bench = createBench(fullScene())
       const before = bench.store.getState()
       const [error] = errorsOf(clearNumber.run(bench, { key }))
+      expect(error?.code).toBe("missing")
       expect(error?.message).toMatch(/^is missing; a number in .* is needed$/)
       expect(bench.store.getState()).toBe(before)
     },

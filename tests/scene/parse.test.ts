@@ -2,6 +2,7 @@
 import { describe, expect, test } from "vitest"
 import { errorLine } from "../../src/scene/errors"
 import { parseScene } from "../../src/scene/parse"
+import { slotsOf } from "../../src/scene/slots"
 import {
   arm,
   type Document,
@@ -42,6 +43,18 @@ describe("a valid file", () => {
     ["of a recurve with its string on the limb", changed("bow", { ...recurveBow(), stringWrap: true })],
   ])("%s is read", (_, document) => {
     expect(lines(document)).toEqual([])
+  })
+
+  test("may leave out just the numbers that their fields say it may", () => {
+    for (const base of [smallestDocument(), fullDocument(), changed("bow", recurveBow())]) {
+      const read = parse(base)
+      if (!read.ok) throw new Error(lines(base).join())
+      for (const { key, field, address, absent } of slotsOf(read.value)) {
+        const without = absent ? read.value : changed(address.join("."), undefined, read.value)
+        const allowed = field.optional === true || field.fallback !== undefined
+        expect([key, parse(without).ok]).toEqual([key, allowed])
+      }
+    }
   })
 
   test("gets every documented default for what it leaves out", () => {
