@@ -11,7 +11,7 @@ const overlayWords: Readonly<Record<Overlay, string>> = {
   target: "Target zone",
   ellipsoid: "Inertia ellipsoid",
   arcs: "Pitch, roll and yaw arrows",
-  ground: "Ground grid",
+  ground: "Ground, and the hillside on a slope",
   labels: "Labels",
 }
 

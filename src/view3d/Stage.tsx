@@ -1,6 +1,15 @@
 import { Grid } from "@react-three/drei/core/Grid"
 import { useThree } from "@react-three/fiber"
-import { type RefObject, useEffect, useLayoutEffect, useRef } from "react"
+import {
+  lazy,
+  type RefObject,
+  Suspense,
+  useEffect,
+  useLayoutEffect,
+  useRef,
+  useState,
+  useSyncExternalStore,
+} from "react"
 import type { Group, Mesh, ShaderMaterial } from "three"
 import { hover, select } from "../commands/bench"
 import type { Projector } from "../picture/projector"
@@ -67,8 +76,23 @@ export function Stage({ host, card, onProjector }: StageProps) {
       <Piece make={balance} />
       <Piece make={ground} />
       <GroundGrid />
+      <Further />
     </>
   )
+}
+
+const FurtherDrawings = lazy(() => import("./FurtherDrawings"))
+
+/** What only some bows need, fetched with the first of them, so that the first view need not wait for it. */
+function Further() {
+  const picture = usePicture()
+  const wanted = useSyncExternalStore(picture.bench.store.subscribe, () => {
+    const { draw, slopeDeg } = picture.frame().evaluation.now.pose
+    return draw > 0 || slopeDeg !== 0
+  })
+  const [once, setOnce] = useState(wanted)
+  if (wanted && !once) setOnce(true)
+  return <Suspense fallback={null}>{once && <FurtherDrawings />}</Suspense>
 }
 
 function GroundGrid() {
@@ -80,8 +104,8 @@ function GroundGrid() {
     const { uniforms } = mesh.material as ShaderMaterial
     picture.looks.follow("line", (colour) => uniforms.cellColor?.value.copy(colour))
     picture.looks.follow("line-strong", (colour) => uniforms.sectionColor?.value.copy(colour))
-    return picture.watch(({ state, ground: level }) => {
-      mesh.visible = state.preferences.show.ground
+    return picture.watch(({ state, hillDeg, ground: level }) => {
+      mesh.visible = state.preferences.show.ground && hillDeg === 0
       mesh.position.y = level - 0.002
       const inches = state.preferences.lengthUnit === "in"
       if (uniforms.cellSize !== undefined) uniforms.cellSize.value = inches ? 0.1016 : 0.1

@@ -3,7 +3,7 @@ import type { Bench, BenchState } from "../state/bench"
 import type { Labels } from "./labels"
 import type { Looks } from "./looks"
 import type { Picture, PictureFrame, Update } from "./picture"
-import { dimensionLevel, groundLevel, groundLine, reachPoints } from "./reach"
+import { dimensionLevel, groundLevel, groundLine, hillEnd, reachPoints } from "./reach"
 
 export interface LivePicture extends Picture {
   /** What asks for a new frame to be drawn; called once for every change of what is shown. */
@@ -54,15 +54,17 @@ function frameOf(state: BenchState, before: PictureFrame | null): PictureFrame {
   const { evaluation } = state
   if (before !== null && before.evaluation === evaluation) return { ...before, state }
   const bow = reachPoints(evaluation)
-  const [ground, line] = [groundLevel(bow), groundLine(bow)]
+  const hillDeg = evaluation.now.pose.slopeDeg
+  const [ground, line] = [groundLevel(bow, hillDeg), groundLine(bow)]
   return {
     state,
     evaluation,
     parts: byPath(evaluation),
     ground,
+    hillDeg,
     level: dimensionLevel(evaluation, ground),
     line,
-    reach: [...bow, [0, ground, 0], [line.to, ground, 0]],
+    reach: [...bow, [0, ground, 0], hillEnd(line.to, ground, hillDeg)],
   }
 }
 

@@ -11,8 +11,10 @@ export interface PictureFrame {
   readonly state: BenchState
   readonly evaluation: Evaluation
   readonly parts: ReadonlyMap<string, WeighedPart>
-  /** Height of the ground, m, world axes. */
+  /** Height of the ground where the archer stands, m, world axes. */
   readonly ground: number
+  /** Slope of the hillside around it, degrees, positive up toward the target. */
+  readonly hillDeg: number
   /** Height at which the moment arm is drawn, m, world axes. */
   readonly level: number
   /** The line to the target on it, m ahead of the grip. */

@@ -1,4 +1,5 @@
 import { along, multiply, type Vec3 } from "../core/solids"
+import { hillRise } from "../picture/hill"
 import { riserEnds } from "../picture/outline/riser"
 import { nockPoint } from "../scene/assemble"
 import type { Evaluation, WeighedPart } from "../scene/evaluate"
@@ -37,11 +38,19 @@ function partPoints(part: WeighedPart, accessories: Evaluation["scene"]["accesso
 const CLEARANCE = 0.03
 const STEP = 0.05
 
-/** Height of the ground in the picture, m, below everything. */
-export function groundLevel(points: readonly Vec3[]): number {
-  const lowest = Math.min(0, ...points.map((point) => point[1]))
+/** Height of the ground where the archer stands, m: low enough that nothing reaches into the hillside around it. */
+export function groundLevel(points: readonly Vec3[], slopeDeg = 0): number {
+  const lowest = Math.min(0, ...points.map(([x, y]) => y - hillRise(x, slopeDeg)))
   return Math.floor((lowest - CLEARANCE) / STEP) * STEP
 }
+
+/** End of the line to the target on the ground, world axes, m; up a hill the top of the target on it. */
+export const hillEnd = (to: number, ground: number, slopeDeg: number): Vec3 => [
+  to,
+  ground + hillRise(to, slopeDeg) + (slopeDeg > 0 ? TARGET : 0),
+  0,
+]
+const TARGET = 0.3
 
 /** The arm's dimension line keeps this far below what it must not cross, and above the ground, and moves in steps, m. */
 const BELOW = { rig: 0.06, riser: 0.035, ground: 0.08, step: 0.02 }

@@ -1,7 +1,9 @@
+import { lazy, Suspense } from "react"
 import { multiply, type Vec3 } from "../core/solids"
 import { spanText } from "../describe/balanceText"
 import { armLabel } from "../describe/pictureWords"
 import type { Pane } from "../picture/handle"
+import { hillTargetLabel } from "../describe/hillWords"
 import { handlesOf } from "../picture/handles"
 import type { Evaluation } from "../scene/evaluate"
 import type { Preferences } from "../state/preferences"
@@ -11,11 +13,14 @@ import { corners } from "./bodies"
 import { contentsOf } from "./contents"
 import { boxOf, flatten, type Frames, onPage, type Page } from "./frames"
 import { Ground } from "./Ground"
+import { BUTT, hillPoints, onHill } from "./hill"
 import { around, type Box, type LabelWish, placeLabels } from "./labels"
 import { placeMomentArm } from "./momentArm"
 import { drawnBoxes, partWishes } from "./partLabels"
 import { type Draw, solid } from "./shape"
 import { shapesOf } from "./shapes"
+
+const Hillside = lazy(() => import("./Hillside"))
 
 /** On pages smaller than this, px, parts are not named and the ground is not marked: the handles need the room. */
 const ROOMY = { width: 560, height: 440 }
@@ -47,7 +52,9 @@ export function Drawing({ evaluation, frames, page, preferences, marked }: Props
   const caption = { x: above.right, y: frames.top.y + 26 }
   // Under the side drawing, and under the one from above too where that reaches beside it.
   const beneath = boxOf(frames.side, contents.side.extent, GROUND_GAP).bottom
-  const floor = above.top < beneath ? Math.max(beneath, above.bottom + 2 * GROUND_GAP) : beneath
+  const level = above.top < beneath ? Math.max(beneath, above.bottom + 2 * GROUND_GAP) : beneath
+  const { hill } = contents
+  const floor = hill === null ? level : onPage(frames.side, onHill(hill, 0)).y
   const knobs = handlesOf(scene, evaluation).map((handle) =>
     around(draws[handle.seen](handle.place(handle.value)), KNOB, KNOB),
   )
@@ -63,6 +70,10 @@ export function Drawing({ evaluation, frames, page, preferences, marked }: Props
       const text = `target ${spanText(scene.target.forwardMm, "length", preferences)}`
       wishes.push({ id: "target", text, at: { x: draws.side(band.centre).x, y: top + 8 } })
     }
+    if (show.ground && hill !== null) {
+      const top = onPage(frames.side, onHill(hill, hill.target, BUTT.above + BUTT.half))
+      wishes.push({ id: "hill target", text: hillTargetLabel(hill.slopeDeg), at: { x: top.x, y: top.y - 6 } })
+    }
     wishes.push(...partWishes(evaluation, draws, preferences))
     const taken: Box[] = [
       ...knobs,
@@ -71,6 +82,7 @@ export function Drawing({ evaluation, frames, page, preferences, marked }: Props
       around(grip, 16, 16),
       around({ x: caption.x - 36, y: caption.y - 4 }, 76, 16),
     ]
+    if (hill !== null) taken.push(...hillPoints(hill).map((point) => around(onPage(frames.side, point), 14, 22)))
     if (show.plumb) {
       taken.push(...arm.boxes, { left: balance.x - 4, right: balance.x + 4, top: balance.y, bottom: floor })
     }
@@ -80,6 +92,11 @@ export function Drawing({ evaluation, frames, page, preferences, marked }: Props
   return (
     <>
       <CentreLine frames={frames} left={above.left - 14} right={above.right + 14} />
+      {show.ground && hill !== null && (
+        <Suspense fallback={null}>
+          <Hillside frame={frames.side} hill={hill} />
+        </Suspense>
+      )}
       {(["top", "side"] as const).map((pane) => (
         <g key={pane}>
           {inDepth(evaluation, pane).map((part) => (
@@ -99,7 +116,7 @@ export function Drawing({ evaluation, frames, page, preferences, marked }: Props
           )}
         </g>
       ))}
-      {show.ground && roomy && (
+      {show.ground && roomy && hill === null && (
         <Ground frame={frames.side} extent={contents.side.extent} floor={floor} units={preferences} />
       )}
       {show.plumb && <MomentArm balance={balance} grip={grip} floor={floor} place={arm} text={armText} />}

@@ -5,21 +5,27 @@ import type { Evaluation } from "../scene/evaluate"
 import { bandOf } from "./band"
 import { corners } from "./bodies"
 import { type Contents, type FlatPoint, flatten } from "./frames"
+import { type FlatHill, hillPoints, hillUnder } from "./hill"
 
 /** Lines are sampled this densely, m. */
 const SAMPLE = 0.04
 /** Half the width a bare bow has at its widest, m. */
 const HALF_BOW = 0.06
 
+export interface BothContents extends Readonly<Record<Pane, Contents>> {
+  readonly hill: FlatHill | null
+}
+
 /** What both drawings must have room for. */
-export function contentsOf(evaluation: Evaluation): Readonly<Record<Pane, Contents>> {
-  const { rotation } = evaluation.now
+export function contentsOf(evaluation: Evaluation): BothContents {
+  const { rotation, pose } = evaluation.now
   const points = reachOf(evaluation).map((point) => multiply(rotation, point))
-  const contents = (pane: Pane): Contents => {
-    const flat = points.map(flatten[pane])
+  const contents = (pane: Pane, more: readonly FlatPoint[] = []): Contents => {
+    const flat = [...points.map(flatten[pane]), ...more]
     return { points: flat, extent: { across: range(flat, 0), up: range(flat, 1) } }
   }
-  return { side: contents("side"), top: contents("top") }
+  const hill = hillUnder(points.map(flatten.side), pose.slopeDeg)
+  return { side: contents("side", hill === null ? [] : hillPoints(hill)), top: contents("top"), hill }
 }
 
 function range(points: readonly FlatPoint[], index: 0 | 1): [number, number] {

@@ -1,6 +1,7 @@
 import { CanvasTexture, DoubleSide, Group, MeshBasicMaterial, PlaneGeometry } from "three"
 import { groundLabel } from "../../describe/pictureWords"
 import type { Vec3 } from "../../core/solids"
+import { TERRACE } from "../../picture/hill"
 import type { Labels } from "../labels"
 import type { Looks } from "../looks"
 import type { Drawn } from "../picture"
@@ -46,23 +47,30 @@ export function groundOverlay(looks: Looks, labels: Labels): Drawn {
   object.add(way, head, ...ticks, shade)
   return {
     object,
-    update({ state: { preferences }, evaluation: { now }, ground, line }) {
+    update({ state: { preferences }, evaluation: { now }, ground, hillDeg, line }) {
       const { show, lengthUnit } = preferences
       object.visible = show.ground
       object.position.y = ground
-      layBetween(way, [line.from, 0, 0], [line.to, 0, 0])
+      // A hillside has its own line to its own target.
+      const flat = hillDeg === 0
+      way.visible = head.visible = flat
+      if (flat) layBetween(way, [line.from, 0, 0], [line.to, 0, 0])
       head.position.x = line.to
       const ends = now.parts.flatMap((part) => (part.axis === undefined ? [] : [part.centre]))
       const [from, to] = [Math.min(-0.1, ...ends.map(([x]) => x)), Math.max(0.2, ...ends.map(([x]) => x))]
       const half = Math.max(0.16, ...ends.map(([, , z]) => Math.abs(z)))
       shade.position.set((from + to) / 2, 0.001, 0)
-      shade.scale.set((to - from) * 1.5 + 0.3, 1, half * 3)
-      const words = show.ground && show.labels
+      if (flat) shade.scale.set((to - from) * 1.5 + 0.3, 1, half * 3)
+      else {
+        shade.position.x = 0
+        shade.scale.set(2 * TERRACE, 1, 2 * TERRACE)
+      }
+      const words = show.ground && show.labels && flat
       const along = (x: number): Vec3 => [x, ground, 0]
       const toward = { text: "to the target", at: along(line.to), side: "above", look: "way", rank: 7 } as const
       labels.put("target way", words ? toward : null)
       marks[lengthUnit].forEach((x, index) => {
-        const within = x < line.to - 0.05
+        const within = flat && x < line.to - 0.05
         const tick = ticks[index]!
         tick.visible = within
         tick.position.x = x
