@@ -5,7 +5,8 @@ import { problemText } from "../describe/problemText"
 import { useBench, useLive } from "../state/useBench"
 import "./fields.css"
 import { useHeldKey } from "./useHeldKey"
-import { slotIn, type LiveSlot, useSlot } from "./useSlot"
+import { slotNamed } from "../scene/slots"
+import { type LiveSlot, useSlot } from "./useSlot"
 
 interface Props {
   /** A slot's key, `front/rod:lengthMm`. */
@@ -37,7 +38,7 @@ function SlotField({ slotKey: key, slot, label }: { slotKey: string; slot: LiveS
   }
   const tell = () => {
     const { scene } = bench.store.getState()
-    const now = slotIn(scene, key)
+    const now = slotNamed(scene, key)
     if (now !== undefined)
       bench.say(now.absent ? `${title}: none` : `${title} ${fieldSaid(now.value, field.quantity, units)}`)
   }
@@ -66,7 +67,7 @@ function SlotField({ slotKey: key, slot, label }: { slotKey: string; slot: LiveS
   }
 
   const step = (steps: number, coarse: boolean) => {
-    const now = slotIn(bench.store.getState().scene, key)
+    const now = slotNamed(bench.store.getState().scene, key)
     if (now === undefined) return
     const next = stepped(now.value, field, units, steps, coarse)
     if (next === now.value && !now.absent) return

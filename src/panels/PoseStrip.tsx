@@ -4,7 +4,7 @@ import { cantText, drawText, slopeText } from "../describe/poseText"
 import { useBench, useLive } from "../state/useBench"
 import "./strip.css"
 import { useRange } from "./useRange"
-import { slotIn } from "./useSlot"
+import { slotNamed } from "../scene/slots"
 
 /** Slope and cant beyond this are for files and fields; the strip shows them only once a scene has gone there. */
 const USUAL_DEGREES = 45
@@ -29,7 +29,7 @@ interface AngleProps {
 }
 
 function AngleSlider(props: AngleProps) {
-  const steep = useLive(({ scene }) => Math.abs(slotIn(scene, props.of)?.value ?? 0) > USUAL_DEGREES)
+  const steep = useLive(({ scene }) => Math.abs(slotNamed(scene, props.of)?.value ?? 0) > USUAL_DEGREES)
   const [wide, setWide] = useState(steep)
   // Once wide it stays wide: a scale that shrinks under a dragging hand would throw the value about.
   if (steep && !wide) setWide(true)
@@ -39,7 +39,7 @@ function AngleSlider(props: AngleProps) {
 
 function PoseSlider({ of: key, name, words, from, to, reset }: AngleProps & { from: number; to: number }) {
   const bench = useBench()
-  const value = useLive(({ scene }) => slotIn(scene, key)?.value ?? 0)
+  const value = useLive(({ scene }) => slotNamed(scene, key)?.value ?? 0)
   const { ref, problem } = useRange(key, value)
   return (
     <div className="pose-slider">

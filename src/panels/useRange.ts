@@ -2,7 +2,8 @@ import { type RefObject, useEffect, useLayoutEffect, useRef, useState } from "re
 import { setNumber } from "../commands/numbers"
 import { problemText } from "../describe/problemText"
 import { useBench } from "../state/useBench"
-import { slotIn, slotWords } from "./useSlot"
+import { slotNamed } from "../scene/slots"
+import { slotWords } from "./useSlot"
 
 const VALUE_KEYS = new Set(["ArrowUp", "ArrowDown", "ArrowLeft", "ArrowRight", "PageUp", "PageDown", "Home", "End"])
 
@@ -30,7 +31,7 @@ export function useRange(
     /** After Escape the hand may still be dragging: it moves nothing more until it lets go. */
     let givenUp = false
 
-    const present = () => slotIn(bench.store.getState().scene, key)
+    const present = () => slotNamed(bench.store.getState().scene, key)
     const restore = () => {
       const slot = present()
       if (slot !== undefined) input.value = String(slot.value)

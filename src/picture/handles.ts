@@ -7,7 +7,7 @@ import { metres, MM } from "../scene/assemble"
 import type { Evaluation, WeighedPart } from "../scene/evaluate"
 import { mountNames } from "../scene/mountNames"
 import type { MountName, Scene } from "../scene/schema"
-import { type Slot, slotsOf } from "../scene/slots"
+import { type Slot, slotNamed } from "../scene/slots"
 import type { Handle, HandleKind, Pane } from "./handle"
 import { chainReach, turningRadii } from "./reach"
 
@@ -21,7 +21,7 @@ const BELOW_MOUNT = 0.03
  * the Tab key visits them. `evaluation` must be that of `scene`.
  */
 export function handlesOf(scene: Scene, { now }: Evaluation): Handle[] {
-  const slots = new Map(slotsOf(scene).map((slot) => [slot.key, slot]))
+  const slot = (key: string) => slotNamed(scene, key)
   const nameOf = (path: string) => partTitle(scene, path)
   const distinct = distinctNames()
   const handles: Handle[] = []
@@ -34,11 +34,11 @@ export function handlesOf(scene: Scene, { now }: Evaluation): Handle[] {
     place: (value: number) => Vec3,
     hub: Vec3 | null = null,
   ) => {
-    const slot = slots.get(key)
-    if (slot === undefined) return
+    const own = slot(key)
+    if (own === undefined) return
     const twin = twinKey(key)
-    const paired = twin !== null && slots.has(twin) ? twin : null
-    handles.push({ key, kind, label: distinct(label), seen, place, hub, twin: paired, ...ofSlot(slot) })
+    const paired = twin !== null && slot(twin) !== undefined ? twin : null
+    handles.push({ key, kind, label: distinct(label), seen, place, hub, twin: paired, ...ofSlot(own) })
   }
 
   const partHandle = (part: WeighedPart) => {
@@ -55,7 +55,7 @@ export function handlesOf(scene: Scene, { now }: Evaluation): Handle[] {
       put("length", `${path}:lengthMm`, `${name} length`, seen, (mm) => along(axis.start, axis.direction, mm * MM))
     }
     if (kind === "weights") {
-      const thickness = (slots.get(`${path}:thicknessMm`)?.value ?? 0) * MM
+      const thickness = (slot(`${path}:thicknessMm`)?.value ?? 0) * MM
       put("count", `${path}:count`, name, seen, (count) =>
         along(axis.start, axis.direction, count * thickness + BEYOND_STACK),
       )
@@ -68,7 +68,7 @@ export function handlesOf(scene: Scene, { now }: Evaluation): Handle[] {
     const arm = `${path}/${side}`
     if (axis === undefined || vbar.arms?.[side] === undefined) return
     const root = along(axis.start, axis.direction, axis.length / 2)
-    const angleNow = (name: string) => slots.get(`${arm}:${name}`)?.value ?? 0
+    const angleNow = (name: string) => slot(`${arm}:${name}`)?.value ?? 0
     const { far, near } = turningRadii(chainReach(now.parts, arm, root))
     const direction = (splay: number, droop: number) => armDirection(splay * DEGREE, droop * DEGREE, side)
     put("angle", `${arm}:splayDeg`, `${nameOf(arm)} splay`, "top", (deg) =>

@@ -6,7 +6,8 @@ import type { UnitChoice } from "../../describe/format"
 import { problemText } from "../../describe/problemText"
 import type { Slot } from "../../scene/slots"
 import { BenchContext, useBench } from "../../state/useBench"
-import { slotIn, slotWords } from "../useSlot"
+import { slotNamed } from "../../scene/slots"
+import { slotWords } from "../useSlot"
 import type { SliderGroup } from "./groups"
 import { levaTheme } from "./theme"
 
@@ -38,7 +39,7 @@ export function LevaSliders({ groups, units }: { groups: readonly SliderGroup[];
     (key: string) =>
     (value: number, _path: string, { initial, fromPanel }: Change) => {
       const { scene } = bench.store.getState()
-      const slot = slotIn(scene, key)
+      const slot = slotNamed(scene, key)
       if (initial || !fromPanel || slot === undefined) return
       // On blur leva reports the rounded text it shows; that is no change.
       if (Math.abs(value - shown(slot, units)) <= 0.5 * 10 ** -padOf(slot, units)) return
@@ -54,7 +55,7 @@ export function LevaSliders({ groups, units }: { groups: readonly SliderGroup[];
       const { scene } = bench.store.getState()
       const entries = groups.map(({ title, sliders }, group) => {
         const controls = sliders.map(({ key, label, from, to }, index) => {
-          const slot = slotIn(scene, key)
+          const slot = slotNamed(scene, key)
           const { unit, factor } = slot === undefined ? { unit: "", factor: 1 } : fieldUnit(slot.field.quantity, units)
           const words = slot === undefined ? key : slotWords(scene, slot)
           const control = {
@@ -87,7 +88,7 @@ export function LevaSliders({ groups, units }: { groups: readonly SliderGroup[];
       const { scene } = frames.latest()
       const changed: Record<string, number> = {}
       for (const { name, key } of named) {
-        const slot = slotIn(scene, key)
+        const slot = slotNamed(scene, key)
         if (slot === undefined || last.get(key) === slot.value) continue
         last.set(key, slot.value)
         changed[name] = shown(slot, units)

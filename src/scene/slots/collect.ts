@@ -2,9 +2,49 @@ import type { PathStep } from "../errors"
 import type { NumberField } from "../fields"
 import type { Slot } from "./slot"
 
+/** The slots of one part of the document. */
+export interface SlotGroup {
+  readonly slots: readonly Slot[]
+  named(key: string): Slot | undefined
+}
+
+const groups = new WeakMap<object, Map<string, SlotGroup>>()
+
+/**
+ * The slots that `fill` gathers of `holder`, gathered once: documents share whatever did not change between them, so
+ * setting one number makes only its own holders' slots anew. `id` must name everything else that `fill` depends on, as
+ * the same object may stand at two places.
+ */
+export function slotGroup(holder: object, id: string, fill: (into: Collector) => void): SlotGroup {
+  const known = groups.get(holder)
+  const found = known?.get(id)
+  if (found !== undefined) return found
+  const into = new Collector()
+  fill(into)
+  const group = grouped(into.slots)
+  if (known === undefined) groups.set(holder, new Map([[id, group]]))
+  else known.set(id, group)
+  return group
+}
+
+function grouped(slots: readonly Slot[]): SlotGroup {
+  let byKey: Map<string, Slot> | null = null
+  return {
+    slots,
+    named(key) {
+      byKey ??= new Map(slots.map((slot) => [slot.key, slot]))
+      return byKey.get(key)
+    },
+  }
+}
+
 /** Gathers the slots of one owner. */
 export class Collector {
   readonly slots: Slot[] = []
+
+  add(group: SlotGroup) {
+    this.slots.push(...group.slots)
+  }
 
   number(
     owner: string,

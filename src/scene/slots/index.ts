@@ -17,32 +17,49 @@ import {
 } from "../fields"
 import { mountNames } from "../mountNames"
 import type { Bow, Element, Scene } from "../schema"
-import { Collector } from "./collect"
+import { type Collector, type SlotGroup, slotGroup } from "./collect"
 import { AXES, GYRATION_AXES, type Slot } from "./slot"
 
 export { AXES, GYRATION_AXES, type Slot } from "./slot"
 
-const cache = new WeakMap<Scene, readonly Slot[]>()
+const wholes = new WeakMap<Scene, readonly Slot[]>()
+const parts = new WeakMap<Scene, readonly SlotGroup[]>()
 
 /** Every editable number of a scene, in the order of the file. */
 export function slotsOf(scene: Scene): readonly Slot[] {
-  const known = cache.get(scene)
+  const known = wholes.get(scene)
   if (known !== undefined) return known
-  const into = new Collector()
-  bowSlots(into, scene.bow)
-  accessorySlots(into, scene)
-  mountSlots(into, scene)
-  scene.rig.forEach(({ mount, chain }, index) => chainSlots(into, chain, mount, ["rig", index, "chain"]))
-  into.all("archer", ["archer"], archerFields, scene.archer)
-  targetSlots(into, scene)
-  into.all("pose", ["pose"], poseFields, scene.pose)
-  cache.set(scene, into.slots)
-  return into.slots
+  const slots = groupsOf(scene).flatMap((group) => group.slots)
+  wholes.set(scene, slots)
+  return slots
 }
 
 /** The slot called `key`, or undefined when the scene has no such number. */
-export const slotNamed = (scene: Scene, key: string): Slot | undefined =>
-  slotsOf(scene).find((slot) => slot.key === key)
+export function slotNamed(scene: Scene, key: string): Slot | undefined {
+  for (const group of groupsOf(scene)) {
+    const found = group.named(key)
+    if (found !== undefined) return found
+  }
+  return undefined
+}
+
+/** The slots of a scene by what holds them. A group is kept for as long as its part of the document is the same object. */
+function groupsOf(scene: Scene): readonly SlotGroup[] {
+  const known = parts.get(scene)
+  if (known !== undefined) return known
+  const { bow, accessories, mounts, rig, archer, target, pose } = scene
+  const groups = [
+    slotGroup(bow, "bow", (into) => bowSlots(into, bow)),
+    slotGroup(accessories, "accessories", (into) => accessorySlots(into, accessories)),
+    slotGroup(mounts, "mounts", (into) => mountSlots(into, mounts)),
+    ...rig.map(({ mount, chain }, index) => chainGroup(chain, mount, ["rig", index, "chain"])),
+    slotGroup(archer, "archer", (into) => into.all("archer", ["archer"], archerFields, archer)),
+    slotGroup(target, "target", (into) => targetSlots(into, target)),
+    slotGroup(pose, "pose", (into) => into.all("pose", ["pose"], poseFields, pose)),
+  ]
+  parts.set(scene, groups)
+  return groups
+}
 
 function bowSlots(into: Collector, bow: Bow) {
   const f = bowFields
@@ -82,9 +99,9 @@ function limbSlots(into: Collector, bow: Bow) {
   into.list(owner, "gyrationMm", at, gyrationMm, bow.limbs.gyrationMm, GYRATION_AXES)
 }
 
-function accessorySlots(into: Collector, scene: Scene) {
+function accessorySlots(into: Collector, accessories: Scene["accessories"]) {
   const named = nameCounter()
-  scene.accessories.forEach((accessory, index) => {
+  accessories.forEach((accessory, index) => {
     const owner = `accessories/${named(accessory.name)}`
     const at = ["accessories", index]
     into.number(owner, "massG", [...at, "massG"], accessoryFields.massG, accessory.massG)
@@ -93,9 +110,9 @@ function accessorySlots(into: Collector, scene: Scene) {
   })
 }
 
-function mountSlots(into: Collector, scene: Scene) {
+function mountSlots(into: Collector, mounts: Scene["mounts"]) {
   for (const name of mountNames) {
-    const mount = scene.mounts[name]
+    const mount = mounts[name]
     if (mount === undefined) continue
     const at = ["mounts", name]
     into.list(`mounts/${name}`, "atMm", at, placeMm, mount.atMm, AXES)
@@ -103,23 +120,29 @@ function mountSlots(into: Collector, scene: Scene) {
   }
 }
 
-function chainSlots(into: Collector, chain: readonly Element[], prefix: string, address: readonly PathStep[]) {
-  const named = nameCounter()
-  chain.forEach((element, index) => {
-    const owner = `${prefix}/${named(element.part)}`
-    const at = [...address, index]
-    into.all(owner, at, elementFields[element.part], element)
-    if (element.part !== "vbar") return
-    for (const side of ["left", "right"] as const) {
-      const arm = element[side]
-      if (arm === undefined) continue
-      into.all(`${owner}/${side}`, [...at, side], armFields, arm)
-      chainSlots(into, arm.chain, `${owner}/${side}`, [...at, side, "chain"])
-    }
+function chainGroup(chain: readonly Element[], prefix: string, address: readonly PathStep[]): SlotGroup {
+  return slotGroup(chain, `${prefix} at ${address.join(" ")}`, (into) => {
+    const named = nameCounter()
+    chain.forEach((element, index) => {
+      const owner = `${prefix}/${named(element.part)}`
+      const at = [...address, index]
+      into.add(slotGroup(element, `${owner} at ${at.join(" ")}`, (own) => elementSlots(own, element, owner, at)))
+    })
   })
 }
 
-function targetSlots(into: Collector, { target }: Scene) {
+function elementSlots(into: Collector, element: Element, owner: string, at: readonly PathStep[]) {
+  into.all(owner, at, elementFields[element.part], element)
+  if (element.part !== "vbar") return
+  for (const side of ["left", "right"] as const) {
+    const arm = element[side]
+    if (arm === undefined) continue
+    into.all(`${owner}/${side}`, [...at, side], armFields, arm)
+    into.add(chainGroup(arm.chain, `${owner}/${side}`, [...at, side, "chain"]))
+  }
+}
+
+function targetSlots(into: Collector, target: Scene["target"]) {
   for (const name of ["forwardMm", "upMm", "sideMm", "netLiftNm"] as const) {
     const range = target[name]
     if (range === undefined) continue
