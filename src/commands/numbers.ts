@@ -3,7 +3,8 @@ import { failure, type PathStep, pathText, type Result } from "../scene/errors"
 import { rangeMessage } from "../scene/messages"
 import type { Scene } from "../scene/schema"
 import { type Slot, slotNamed } from "../scene/slots"
-import type { Bench } from "../state/bench"
+import type { Bench, Recipe } from "../state/bench"
+import { standingRules } from "../state/check"
 import type { Command } from "./command"
 
 export interface NumberChange {
@@ -34,9 +35,10 @@ export const setNumbers: Command<{ label: string; changes: readonly NumberChange
       }
       slots.push({ slot, value })
     }
-    return bench.change(label, (draft) => {
+    const recipe: Recipe = (draft) => {
       for (const { slot, value } of slots) put(draft, slot.address, value)
-    })
+    }
+    return bench.change(label, recipe, standingRules)
   },
 }
 
@@ -77,8 +79,8 @@ export const clearNumber: Command<{ key: string }> = {
 }
 
 /** The nearest allowed value of a slot, for handles and arrow keys, which cannot type a wrong one. */
-export function allowedValue(slot: Slot, value: number): number {
-  const { min, max, whole } = slot.field
+export function allowedValue({ field }: Pick<Slot, "field">, value: number): number {
+  const { min, max, whole } = field
   const inside = Math.min(max, Math.max(min, value))
   return whole ? Math.round(inside) : inside
 }

@@ -72,8 +72,11 @@ export type Recipe = (draft: Draft<Scene>) => void
  */
 export interface Bench {
   readonly store: StoreApi<BenchState>
-  /** Applies a recipe. A refusal changes nothing and returns the errors. Outside a gesture it is one undo step. */
-  change(label: string, recipe: Recipe): Result<void>
+  /**
+   * Applies a recipe. A refusal changes nothing and returns the errors. Outside a gesture it is one undo step. `rules`
+   * are the whole file's unless given; `standingRules` suffice for a recipe that puts numbers it has seen to be in range.
+   */
+  change(label: string, recipe: Recipe, rules?: FileRules): Result<void>
   /** Starts a gesture; one already open is kept first. */
   begin(label: string): void
   /** Keeps the gesture as one undo step; one that ends where it began is none. */
@@ -101,7 +104,7 @@ export function createBench(
   preferences: Preferences = defaultPreferences,
   rules: FileRules = standingRules,
 ): Bench {
-  const check = (candidate: Scene) => checkScene(candidate, rules)
+  const check = (candidate: Scene, kept = rules) => checkScene(candidate, kept)
   const first = check(scene)
   if (!first.ok)
     throw new RangeError(`the first scene is not valid: ${first.errors[0]?.path} ${first.errors[0]?.message}`)
@@ -124,11 +127,11 @@ export function createBench(
 
   const say = (text: string) => setState(({ said }) => ({ said: { text, count: said.count + 1 } }))
 
-  const change: Bench["change"] = (label, recipe) => {
+  const change: Bench["change"] = (label, recipe, kept) => {
     const state = getState()
     const [scene, forward, backward] = produceWithPatches(state.scene, recipe)
     if (forward.length === 0) return success(undefined)
-    const checked = check(scene)
+    const checked = check(scene, kept)
     if (!checked.ok) return checked
     const entry: Entry = { label, forward, backward }
     const { gesture } = state

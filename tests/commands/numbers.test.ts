@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest"
 import { allowedValue, asOneStep, clearNumber, setNumber, setNumbers, slotTitle } from "../../src/commands/numbers"
 import type { Result } from "../../src/scene/errors"
+import { validateScene } from "../../src/scene/parse"
 import { newScene } from "../../src/scene/templates"
 import { slotNamed, slotsOf } from "../../src/scene/slots"
 import { createBench } from "../../src/state/bench"
@@ -85,6 +86,17 @@ describe("setting numbers", () => {
       { code: "not-allowed", path: "front/rod#2:lengthMm", message: "this scene has no such number" },
     ])
   })
+})
+
+test("a number that is set is checked by itself, and what is then on the bench keeps the whole file's rules", () => {
+  for (const { key, field } of slotsOf(fullScene())) {
+    for (const value of [field.min, field.max, allowedValue({ field }, (field.min + field.max) / 3)]) {
+      const bench = createBench(fullScene())
+      setNumber.run(bench, { key, value })
+      const kept = validateScene(sceneOn(bench))
+      expect(kept.ok ? [] : kept.errors, `${key} ${value}`).toEqual([])
+    }
+  }
 })
 
 describe("paired arms", () => {
