@@ -23,16 +23,15 @@ export function listenForDrags(layer: HTMLElement, bench: Bench, projector: Proj
     readonly pointer: number
     readonly element: HTMLElement
     readonly key: string
+    /** The layer's when the press began: nothing moves it while a pointer is held. */
+    readonly box: DOMRect
     readonly from: { readonly x: number; readonly y: number }
     follow: ((event: PointerEvent) => void) | null
     adjustment: Adjustment | null
   }
   let press: Press | null = null
 
-  const inLayer = (event: PointerEvent) => {
-    const box = layer.getBoundingClientRect()
-    return { x: event.clientX - box.left, y: event.clientY - box.top }
-  }
+  const inLayer = (event: PointerEvent, { left, top }: DOMRect) => ({ x: event.clientX - left, y: event.clientY - top })
 
   const begin = (held: Press) => {
     const state = bench.store.getState()
@@ -48,7 +47,7 @@ export function listenForDrags(layer: HTMLElement, bench: Bench, projector: Proj
     held.adjustment = adjustment
     held.follow = (event) => {
       if (!adjustment.live()) return end(true)
-      const reason = adjustment.set(snap(handle, valueAt(inLayer(event)), bench.store.getState().preferences))
+      const reason = adjustment.set(snap(handle, valueAt(inLayer(event, held.box)), bench.store.getState().preferences))
       view.refused = reason === null ? null : { key: held.key, reason }
     }
     view.dragged = held.key
@@ -80,7 +79,8 @@ export function listenForDrags(layer: HTMLElement, bench: Bench, projector: Proj
     if (press !== null || event.button !== 0) return
     at.element.focus({ preventScroll: true })
     at.element.setPointerCapture(event.pointerId)
-    press = { ...at, pointer: event.pointerId, from: inLayer(event), follow: null, adjustment: null }
+    const box = layer.getBoundingClientRect()
+    press = { ...at, pointer: event.pointerId, box, from: inLayer(event, box), follow: null, adjustment: null }
     view.refused = null
     window.addEventListener("keydown", onEscape, true)
     view.refresh()
@@ -89,7 +89,7 @@ export function listenForDrags(layer: HTMLElement, bench: Bench, projector: Proj
   const move = (event: PointerEvent) => {
     if (press === null || event.pointerId !== press.pointer) return
     event.stopPropagation()
-    const { x, y } = inLayer(event)
+    const { x, y } = inLayer(event, press.box)
     if (press.follow === null && Math.hypot(x - press.from.x, y - press.from.y) >= STILL) begin(press)
     press?.follow?.(event)
     view.refresh()

@@ -1,9 +1,9 @@
 import type { ScreenPoint } from "../picture/drag"
 import type { Handle } from "../picture/handle"
 import { valueAndEffect, valueText } from "../picture/handleText"
-import type { Projector } from "../picture/projector"
+import type { Box, Projector } from "../picture/projector"
 import type { BenchState } from "../state/bench"
-import { attribute, elementsOf, type KnobElements, px, style } from "./elements"
+import { elementsOf, type KnobElements, type Laid, sameLaid, tenth } from "./elements"
 import { placesOf, shiftsOf } from "./places"
 import { beside, type PictureSize, showTip } from "./tip"
 import type { LayerView } from "./view"
@@ -26,8 +26,8 @@ export interface Arranger {
 
 /**
  * Puts the knobs of a layer where their handles are in the picture, apart from each other, with leader lines to their
- * places; writes their values; and puts the tooltip beside the handle in use. It runs on every frame of a drag, so it
- * only writes, and only what changed. Knobs keep their distance from their places during a gesture, so that none jumps
+ * places; writes their values; puts the tooltip beside the handle in use; and tells the picture which room they take.
+ * It runs on every frame of a drag, so it only writes, and only what changed. Knobs keep their distance from their places during a gesture, so that none jumps
  * while one is dragged.
  */
 export function createArranger(layer: HTMLElement): Arranger {
@@ -36,6 +36,7 @@ export function createArranger(layer: HTMLElement): Arranger {
   let elements = elementsOf(layer)
   let tip = layer.querySelector<HTMLElement>(".handle-tip")
   let typing = layer.querySelector<HTMLElement>(".handle-typing")
+  let wasNarrow = false
   let size: PictureSize = { width: layer.clientWidth, height: layer.clientHeight }
 
   return {
@@ -49,12 +50,14 @@ export function createArranger(layer: HTMLElement): Arranger {
     },
     arrange(state, projector, view) {
       const narrow = size.width < SWITCHED_FROM
-      layer.classList.toggle("handles-narrow", narrow)
+      if (narrow !== wasNarrow) layer.classList.toggle("handles-narrow", narrow)
+      wasNarrow = narrow
       const places = placesOf(state, projector, !narrow)
       if (state.gesture === null || places.some(({ id }) => !shifts.has(id))) {
         shifts = shiftsOf(places, state, projector, coarse.matches ? SPACING.coarse : SPACING.fine)
       }
       const tipped = view.typing === null ? (view.dragged ?? view.hovered ?? view.focused) : null
+      const boxes: Box[] = []
       let shown = false
       for (const { id, handle, at, turn, foot } of places) {
         const found = elements.get(id)
@@ -62,18 +65,17 @@ export function createArranger(layer: HTMLElement): Arranger {
         const { x, y } = shifts.get(id) ?? { x: 0, y: 0 }
         const shifted = { x: at.x + x, y: at.y + y }
         const point = id === view.focused ? inside(shifted, size) : shifted
-        style(found.knob, "visibility", at.visible ? "visible" : "hidden")
-        style(found.knob, "transform", `translate(${px(point.x)}, ${px(point.y)}) translate(-50%, -50%)`)
-        lead(found, at.visible ? point : foot, foot)
-        if (turn !== null) found.knob.style.setProperty("--turn", `${turn}deg`)
+        lay(found, point, at.visible, turn, foot)
+        if (at.visible) boxes.push(around(point, found.half))
         if (handle === null) continue
-        say(found.knob, handle, state, id === view.focused || id === view.dragged)
+        say(found, handle, state, id === view.focused || id === view.dragged)
         if (id === view.typing && typing !== null) beside({ element: typing, room: 110 }, point, size)
         if (id !== tipped || !at.visible || tip === null) continue
         shown = true
         showTip(tip, handle, point, size, state, view)
       }
       if (tip !== null && !shown) tip.hidden = true
+      projector.occupy?.(boxes)
     },
   }
 }
@@ -83,22 +85,42 @@ const inside = ({ x, y }: ScreenPoint, { width, height }: PictureSize): ScreenPo
   y: Math.min(height - MARGIN, Math.max(MARGIN, y)),
 })
 
-function lead({ leader: { group, line, dot } }: KnobElements, from: ScreenPoint, to: ScreenPoint): void {
-  const near = Math.hypot(from.x - to.x, from.y - to.y) < NEAR
-  attribute(group, "visibility", near ? "hidden" : "visible")
+const around = ({ x, y }: ScreenPoint, { width, height }: KnobElements["half"]): Box => ({
+  left: x - width,
+  top: y - height,
+  right: x + width,
+  bottom: y + height,
+})
+
+function lay(found: KnobElements, point: ScreenPoint, visible: boolean, turn: number | null, foot: ScreenPoint): void {
+  const { x, y } = { x: tenth(point.x), y: tenth(point.y) }
+  const laid: Laid = { visible, x, y, footX: tenth(foot.x), footY: tenth(foot.y), turn }
+  const { laid: before, knob, leader } = found
+  if (before !== null && sameLaid(before, laid)) return
+  found.laid = laid
+  if (visible !== before?.visible) knob.style.visibility = visible ? "visible" : "hidden"
+  knob.style.transform = `translate(${x}px, ${y}px) translate(-50%, -50%)`
+  if (turn !== null && turn !== before?.turn) knob.style.setProperty("--turn", `${turn}deg`)
+  const near = !visible || Math.hypot(laid.footX - x, laid.footY - y) < NEAR
+  leader.group.setAttribute("visibility", near ? "hidden" : "visible")
   if (near) return
-  attribute(line, "x1", from.x.toFixed(1))
-  attribute(line, "y1", from.y.toFixed(1))
-  attribute(line, "x2", to.x.toFixed(1))
-  attribute(line, "y2", to.y.toFixed(1))
-  attribute(dot, "cx", to.x.toFixed(1))
-  attribute(dot, "cy", to.y.toFixed(1))
+  leader.line.setAttribute("x1", String(x))
+  leader.line.setAttribute("y1", String(y))
+  leader.line.setAttribute("x2", String(laid.footX))
+  leader.line.setAttribute("y2", String(laid.footY))
+  leader.dot.setAttribute("cx", String(laid.footX))
+  leader.dot.setAttribute("cy", String(laid.footY))
 }
 
 /** The effect on the balance point is said only where somebody listens: on the handle in use. */
-function say(knob: HTMLElement, handle: Handle, state: BenchState, inUse: boolean): void {
+function say(found: KnobElements, handle: Handle, state: BenchState, inUse: boolean): void {
   const units = state.preferences
+  const { said } = found
+  const same = said !== null && said.value === handle.value && said.units === units && said.inUse === inUse
+  // What a handle in use does depends on the whole bow.
+  if (same && !inUse) return
+  found.said = { value: handle.value, units, inUse }
   const forward = state.evaluation.now.centre[0] * 1e3
-  attribute(knob, "aria-valuenow", String(handle.value))
-  attribute(knob, "aria-valuetext", inUse ? valueAndEffect(handle, forward, units) : valueText(handle, units))
+  found.knob.setAttribute("aria-valuenow", String(handle.value))
+  found.knob.setAttribute("aria-valuetext", inUse ? valueAndEffect(handle, forward, units) : valueText(handle, units))
 }

@@ -58,7 +58,7 @@ export function Stage({ host, card, onProjector }: StageProps) {
   useCamera(host)
   useHighlight(parts)
   usePointing(parts)
-  usePlacing(host, card, onProjector)
+  usePlacing(card, onProjector)
   return (
     <>
       <hemisphereLight args={[0xffffff, 0x8a8378, 1.7]} />

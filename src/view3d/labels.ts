@@ -1,5 +1,5 @@
 import type { Vec3 } from "../core/solids"
-import type { Projector } from "../picture/projector"
+import type { Box, Projector } from "../picture/projector"
 
 /** Where a label stands about its point. */
 export type Side = "right" | "left" | "below" | "above"
@@ -25,6 +25,8 @@ export interface Labels {
   keepClear(name: string, at: Vec3, radius: number): void
   /** Moves all labels to where their points are now, off the boxes that are `taken`. */
   place(projector: Projector, width: number, height: number, taken: readonly Box[]): void
+  /** Whether wishes have come since they were last placed. */
+  waiting(): boolean
 }
 
 interface Label {
@@ -32,6 +34,8 @@ interface Label {
   wish: LabelWish
   width: number
   height: number
+  /** Its left and top as last written, px; null while it is hidden. */
+  shown: { readonly left: number; readonly top: number } | null
 }
 
 /** Between a point and the label beside it, px. What must be read may stand further off where all near places are taken. */
@@ -40,16 +44,22 @@ const GAP = { near: 10, far: 44 }
 export function createLabels(host: HTMLElement): Labels {
   const labels = new Map<string, Label>()
   const clear = new Map<string, { readonly at: Vec3; readonly radius: number }>()
+  let waiting = false
   return {
-    keepClear: (name, at, radius) => void clear.set(name, { at, radius }),
+    waiting: () => waiting,
+    keepClear(name, at, radius) {
+      waiting = true
+      clear.set(name, { at, radius })
+    },
     put(name, wish) {
+      waiting = true
       const known = labels.get(name)
       if (wish === null) {
         known?.element.remove()
         labels.delete(name)
         return
       }
-      const label = known ?? { element: host.appendChild(document.createElement("div")), wish, width: 0, height: 0 }
+      const label = known ?? newLabel(host, wish)
       if (known === undefined || known.wish.text !== wish.text || known.wish.look !== wish.look) {
         label.element.className = `view3d-label view3d-${wish.look}`
         label.element.textContent = wish.text
@@ -60,6 +70,7 @@ export function createLabels(host: HTMLElement): Labels {
       labels.set(name, label)
     },
     place(projector, width, height, occupied) {
+      waiting = false
       const taken = [...occupied]
       for (const { at, radius } of clear.values()) {
         const { x, y } = projector.project(at)
@@ -73,13 +84,32 @@ export function createLabels(host: HTMLElement): Labels {
       for (const label of ranked) {
         const { x, y, visible } = projector.project(label.wish.at)
         const box = visible ? freePlace(x, y, label, taken, { left: 0, top: 0, right: width, bottom: height }) : null
-        label.element.style.visibility = box === null ? "hidden" : "visible"
-        if (box === null) continue
-        taken.push(box)
-        label.element.style.transform = `translate(${Math.round(box.left)}px, ${Math.round(box.top)}px)`
+        show(label, box)
+        if (box !== null) taken.push(box)
       }
     },
   }
+}
+
+function newLabel(host: HTMLElement, wish: LabelWish): Label {
+  const element = host.appendChild(document.createElement("div"))
+  element.style.visibility = "hidden"
+  return { element, wish, width: 0, height: 0, shown: null }
+}
+
+/** Writes where a label stands, only where that is another place: a style written again costs as much as a new one. */
+function show(label: Label, box: Box | null): void {
+  const { element, shown } = label
+  if (box === null) {
+    if (shown !== null) element.style.visibility = "hidden"
+    label.shown = null
+    return
+  }
+  const [left, top] = [Math.round(box.left), Math.round(box.top)]
+  if (shown === null) element.style.visibility = "visible"
+  else if (shown.left === left && shown.top === top) return
+  element.style.transform = `translate(${left}px, ${top}px)`
+  label.shown = { left, top }
 }
 
 /** The first free place beside the point (x, y) px, the wished side tried first; null where all are taken or outside. */
@@ -101,13 +131,6 @@ export function freePlace(
   return null
 }
 
-export interface Box {
-  readonly left: number
-  readonly top: number
-  readonly right: number
-  readonly bottom: number
-}
-
 /** Box of a label of this size, `gap` px beside the point (x, y), px. */
 function beside(x: number, y: number, side: Side, width: number, height: number, gap: number): Box {
   const left = side === "right" ? x + gap : side === "left" ? x - gap - width : x - width / 2
@@ -117,12 +140,3 @@ function beside(x: number, y: number, side: Side, width: number, height: number,
 
 export const overlap = (a: Box, b: Box): boolean =>
   a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom
-
-/** Boxes of the handles that stand over the picture `host`, px from its corner: words keep off them. */
-export function handleBoxes(host: HTMLElement): Box[] {
-  const frame = host.getBoundingClientRect()
-  return [...document.querySelectorAll("[data-handle], [data-extender]")].map((handle) => {
-    const { left, top, right, bottom } = handle.getBoundingClientRect()
-    return { left: left - frame.left, top: top - frame.top, right: right - frame.left, bottom: bottom - frame.top }
-  })
-}

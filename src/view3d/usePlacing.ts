@@ -1,16 +1,16 @@
 import { useFrame, useThree } from "@react-three/fiber"
 import { useEffect, useRef } from "react"
-import type { Projector } from "../picture/projector"
+import type { Box, Projector } from "../picture/projector"
 import { createProjector, type LiveProjector } from "./camera/projector"
 import type { Card } from "./card"
-import { type Box, handleBoxes } from "./labels"
 import { usePicture } from "./picture"
 
 /**
  * Puts words and card over their places, after the camera has moved and before each frame is drawn. The handles over
- * the picture follow it with the next screen frame: words are put again then, off the handles, without drawing.
+ * the picture follow every change of the state in the same screen frame and say where they are: words are put then,
+ * off the handles.
  */
-export function usePlacing(host: HTMLElement, card: Card, onProjector: (projector: Projector | null) => void): void {
+export function usePlacing(card: Card, onProjector: (projector: Projector | null) => void): void {
   const picture = usePicture()
   const camera = useThree((state) => state.camera)
   const get = useThree((state) => state.get)
@@ -18,32 +18,32 @@ export function usePlacing(host: HTMLElement, card: Card, onProjector: (projecto
 
   useEffect(() => picture.watch(card.update), [picture, card])
   useEffect(() => {
-    let request = 0
-    let handles: readonly Box[] = []
+    let handles: readonly Box[] | null = null
     const place = () => {
       const { width, height } = get().size
-      picture.labels.place(projector, width, height, handles)
+      picture.labels.place(projector, width, height, handles ?? [])
     }
-    const settle = () => {
+    let request = 0
+    const late = () => {
       request = 0
-      const now = handleBoxes(host)
-      if (same(now, handles)) return
-      handles = now
-      place()
+      if (picture.labels.waiting()) place()
     }
-    const settleSoon = () => {
-      if (request === 0) request = requestAnimationFrame(settle)
+    const projector: LiveProjector = {
+      ...createProjector(camera),
+      occupy(boxes) {
+        handles = boxes
+        place()
+      },
     }
-    const projector = createProjector(camera, () => requestAnimationFrame(settleSoon))
     placing.current = {
       projector,
       frame() {
         const { width, height } = get().size
         picture.looks.pixels.set(width, height)
-        projector.refresh(width, height)
-        place()
+        const moved = projector.refresh(width, height)
+        if (moved || handles === null) place()
+        else if (request === 0 && picture.labels.waiting()) request = requestAnimationFrame(late)
         card.place(projector, width, height)
-        settleSoon()
       },
       announced: false,
     }
@@ -53,7 +53,7 @@ export function usePlacing(host: HTMLElement, card: Card, onProjector: (projecto
       placing.current = null
       onProjector(null)
     }
-  }, [picture, camera, get, host, card, onProjector])
+  }, [picture, camera, get, card, onProjector])
 
   useFrame(() => {
     const now = placing.current
@@ -71,10 +71,3 @@ interface Placing {
   /** The first frame has been told of. */
   announced: boolean
 }
-
-const same = (a: readonly Box[], b: readonly Box[]): boolean =>
-  a.length === b.length &&
-  a.every(({ left, top, right, bottom }, index) => {
-    const other = b[index]!
-    return left === other.left && top === other.top && right === other.right && bottom === other.bottom
-  })

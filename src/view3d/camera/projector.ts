@@ -2,12 +2,15 @@ import { type Camera, Matrix4, Vector3 } from "three"
 import type { Projector } from "../../picture/projector"
 
 export interface LiveProjector extends Projector {
-  /** To be called once a frame, before anything is placed: tells the listeners when camera or size are others. */
-  refresh(width: number, height: number): void
+  /**
+   * To be called once a frame, before anything is placed: tells the listeners when camera or size are others, and says
+   * whether they are.
+   */
+  refresh(width: number, height: number): boolean
 }
 
-/** Projects through a three camera. Numbers are those of the last `refresh`. `joined` hears of every new listener. */
-export function createProjector(camera: Camera, joined: () => void = () => {}): LiveProjector {
+/** Projects through a three camera. Numbers are those of the last `refresh`. */
+export function createProjector(camera: Camera): LiveProjector {
   const listeners = new Set<() => void>()
   const seen = new Matrix4()
   const through = new Matrix4()
@@ -22,16 +25,16 @@ export function createProjector(camera: Camera, joined: () => void = () => {}): 
     },
     subscribe(listener) {
       listeners.add(listener)
-      joined()
       return () => listeners.delete(listener)
     },
     refresh(newWidth, newHeight) {
       camera.updateMatrixWorld()
       through.multiplyMatrices(camera.projectionMatrix, camera.matrixWorldInverse)
-      if (width === newWidth && height === newHeight && through.equals(seen)) return
+      if (width === newWidth && height === newHeight && through.equals(seen)) return false
       ;[width, height] = [newWidth, newHeight]
       seen.copy(through)
       for (const listener of [...listeners]) listener()
+      return true
     },
   }
 }
