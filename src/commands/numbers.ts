@@ -1,3 +1,4 @@
+import { slotTitle } from "../describe/partNames"
 import { twinKey } from "../scene/address"
 import { failure, type PathStep, pathText, type Result } from "../scene/errors"
 import { rangeMessage } from "../scene/messages"
@@ -47,8 +48,10 @@ export const setNumber: Command<NumberChange> = {
   id: "set-number",
   label: "Set a number",
   run(bench, { key, value }) {
-    const slot = slotNamed(bench.store.getState().scene, key)
-    return setNumbers.run(bench, { label: slot === undefined ? key : slotTitle(slot), changes: [{ key, value }] })
+    const { scene } = bench.store.getState()
+    const slot = slotNamed(scene, key)
+    const label = slot === undefined ? key : slotTitle(scene, slot)
+    return setNumbers.run(bench, { label, changes: [{ key, value }] })
   },
 }
 
@@ -68,7 +71,7 @@ export const clearNumber: Command<{ key: string }> = {
       return failure({ code: "missing", path: pathText(address), message: rangeMessage(field, undefined) })
     }
     const twin = preferences.pairArms ? twinSlot(scene, slot) : undefined
-    return bench.change(`${slotTitle(slot)} cleared`, (draft) => {
+    return bench.change(`${slotTitle(scene, slot)} cleared`, (draft) => {
       for (const { address, field, absent } of twin === undefined ? [slot] : [slot, twin]) {
         // The scene on the bench has its defaults written out, as a file that has been read has.
         if (field.fallback !== undefined) put(draft, address, field.fallback)
@@ -84,9 +87,6 @@ export function allowedValue({ field }: Pick<Slot, "field">, value: number): num
   const inside = Math.min(max, Math.max(min, value))
   return whole ? Math.round(inside) : inside
 }
-
-/** "front rod, length": how history and announcements call a slot. */
-export const slotTitle = (slot: Slot): string => `${slot.owner.replaceAll("/", " ")}, ${slot.label}`
 
 const noSuchNumber = (key: string): Result<never> =>
   failure({ code: "not-allowed", path: key, message: "this scene has no such number" })

@@ -1,19 +1,11 @@
+import { kindWords } from "../describe/partNames"
 import { type Address, chainAt, valueAt } from "../scene/address"
 import { failure, pathText, type Result } from "../scene/errors"
 import type { Arm, Element, MountName, PartOf, Scene } from "../scene/schema"
+import type { ChainEdit } from "../scene/suggest"
 import { newArm, newElement, newMount, newSideRod } from "../scene/templates"
 import type { Bench, Recipe } from "../state/bench"
 import type { Command } from "./command"
-
-/** What parts are called on buttons and in the history. */
-export const partNames: Readonly<Record<Element["part"], string>> = {
-  extender: "extender",
-  rod: "rod",
-  damper: "damper",
-  weights: "weights",
-  vbar: "V-bar",
-  swing: "swing weight",
-}
 
 const nowhere = (address: Address): Result<never> =>
   failure({ code: "not-allowed", path: pathText(address), message: "nothing stands there in this scene" })
@@ -26,9 +18,27 @@ export const addPart: Command<{ chain: Address; part: Element["part"]; index?: n
     if (chainAt(bench.store.getState().scene, chain) === undefined) return nowhere(chain)
     const onArm = chain.at(-2) === "left" || chain.at(-2) === "right"
     const fresh: Element = part === "rod" && onArm ? { ...newSideRod } : { ...newElement[part] }
-    return bench.change(`${partNames[part]} added`, (draft) => {
+    return bench.change(`${kindWords[part]} added`, (draft) => {
       const list = chainAt(draft as Scene, chain)
       list?.splice(index ?? list.length, 0, fresh)
+    })
+  },
+}
+
+/** Puts parts into chains and takes others out, one edit after the other, all or none: one change. */
+export const editChains: Command<{ label: string; edits: readonly ChainEdit[] }> = {
+  id: "edit-chains",
+  label: "Put in or take out parts",
+  run(bench, { label, edits }) {
+    const { scene } = bench.store.getState()
+    const lost = edits.find(({ chain }) => chainAt(scene, chain) === undefined)
+    if (lost !== undefined) return nowhere(lost.chain)
+    return bench.change(label, (draft) => {
+      for (const { chain, index, put } of edits) {
+        const list = chainAt(draft as Scene, chain)
+        if (put === null) list?.splice(index, 1)
+        else list?.splice(index, 0, structuredClone(put))
+      }
     })
   },
 }
@@ -38,7 +48,7 @@ export const addChain: Command<{ mount: MountName; part: Element["part"] }> = {
   id: "add-chain",
   label: "Use a mount",
   run(bench, { mount, part }) {
-    return bench.change(`${mount} ${partNames[part]} added`, (draft) => {
+    return bench.change(`${mount} ${kindWords[part]} added`, (draft) => {
       draft.mounts[mount] ??= structuredClone(newMount[mount]) as (typeof draft.mounts)[typeof mount]
       const entry = draft.rig.find((candidate) => candidate.mount === mount)
       if (entry === undefined) draft.rig.push({ mount, chain: [{ ...newElement[part] }] })

@@ -2,6 +2,7 @@ import { chainsOf } from "../scene/address"
 import { nameCounter } from "../scene/assemble/parts"
 import { mountNames } from "../scene/mountNames"
 import type { Element, Scene } from "../scene/schema"
+import type { Slot } from "../scene/slots"
 
 /** What a kind of rig part is called, in the middle of a sentence. */
 export const kindWords: Readonly<Record<Element["part"], string>> = {
@@ -53,6 +54,10 @@ export function partNames(scene: Scene): ReadonlyMap<string, PartName> {
 
 /** The full name of the part or slot owner at `path`; the path itself where the scene has none. */
 export const partTitle = (scene: Scene, path: string): string => partNames(scene).get(path)?.title ?? path
+
+/** "Left side rod, length": one number of the scene, in a field's title, the history and announcements. */
+export const slotTitle = (scene: Scene, { owner, label }: Pick<Slot, "owner" | "label">): string =>
+  `${partTitle(scene, owner)}, ${label}`
 
 /** "left"; "back left" off the front mount; "V-bar 2 left" on a second V-bar. */
 function armWords(path: string): string {

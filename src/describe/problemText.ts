@@ -1,7 +1,7 @@
 import { errorLine, pathText, type SceneError } from "../scene/errors"
 import type { Scene } from "../scene/schema"
 import { slotsOf } from "../scene/slots"
-import { partTitle } from "./partNames"
+import { partTitle, slotTitle } from "./partNames"
 
 /** Why something was refused: each error with its place called as the page calls it, in one text. */
 export const problemText = (scene: Scene, errors: readonly SceneError[]): string =>
@@ -11,7 +11,7 @@ function placed(scene: Scene, error: SceneError): string {
   if (error.path === "") return error.message
   const here = slotsOf(scene).map((slot) => ({ slot, path: pathText(slot.address) }))
   const exact = here.find(({ path }) => path === error.path)
-  if (exact !== undefined) return `${partTitle(scene, exact.slot.owner)}, ${exact.slot.label}: ${error.message}`
+  if (exact !== undefined) return `${slotTitle(scene, exact.slot)}: ${error.message}`
   // A rule between the numbers of one list, such as both ends of a target.
   const inside = here.find(({ path }) => path.startsWith(`${error.path}[`))
   if (inside !== undefined)

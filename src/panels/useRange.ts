@@ -1,9 +1,9 @@
 import { type RefObject, useEffect, useLayoutEffect, useRef, useState } from "react"
 import { setNumber } from "../commands/numbers"
+import { slotTitle } from "../describe/partNames"
 import { problemText } from "../describe/problemText"
-import { useBench } from "../state/useBench"
 import { slotNamed } from "../scene/slots"
-import { slotWords } from "./useSlot"
+import { useBench } from "../state/useBench"
 
 const VALUE_KEYS = new Set(["ArrowUp", "ArrowDown", "ArrowLeft", "ArrowRight", "PageUp", "PageDown", "Home", "End"])
 
@@ -41,7 +41,7 @@ export function useRange(
       if (openBy !== null || slot === undefined) return
       openBy = by
       setProblem(null)
-      bench.begin(slotWords(bench.store.getState().scene, slot))
+      bench.begin(slotTitle(bench.store.getState().scene, slot))
     }
     const end = () => {
       if (openBy === null) return

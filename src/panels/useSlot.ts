@@ -1,11 +1,7 @@
-import { partTitle } from "../describe/partNames"
+import { slotTitle } from "../describe/partNames"
 import type { NumberField } from "../scene/fields"
-import type { Scene } from "../scene/schema"
-import { type Slot, slotNamed } from "../scene/slots"
+import { slotNamed } from "../scene/slots"
 import { useLive } from "../state/useBench"
-
-/** "Front rod, length": one number by the names of the page. */
-export const slotWords = (scene: Scene, slot: Slot): string => `${partTitle(scene, slot.owner)}, ${slot.label}`
 
 export interface LiveSlot {
   readonly value: number
@@ -23,7 +19,7 @@ export function useSlot(key: string): LiveSlot | null {
   const label = useLive(({ scene }) => slotNamed(scene, key)?.label ?? "")
   const title = useLive(({ scene }) => {
     const slot = slotNamed(scene, key)
-    return slot === undefined ? "" : slotWords(scene, slot)
+    return slot === undefined ? "" : slotTitle(scene, slot)
   })
   return value === undefined || field === undefined ? null : { value, absent, field, label, title }
 }

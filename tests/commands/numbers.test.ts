@@ -1,8 +1,7 @@
 import { describe, expect, test } from "vitest"
-import { allowedValue, asOneStep, clearNumber, setNumber, setNumbers, slotTitle } from "../../src/commands/numbers"
+import { allowedValue, asOneStep, clearNumber, setNumber, setNumbers } from "../../src/commands/numbers"
 import type { Result } from "../../src/scene/errors"
 import { validateScene } from "../../src/scene/parse"
-import { newScene } from "../../src/scene/templates"
 import { slotNamed, slotsOf } from "../../src/scene/slots"
 import { createBench } from "../../src/state/bench"
 import { fullDocument } from "../scene/documents"
@@ -146,7 +145,7 @@ describe("clearing a number", () => {
     const bench = fullBench()
     expect(clearNumber.run(bench, { key: "front/rod:maxEndWeightG" })).toEqual(DONE)
     expect(sceneOn(bench).rig[0]?.chain[2]).not.toHaveProperty("maxEndWeightG")
-    expect(stepsOn(bench)).toEqual(["front rod, maker's rated end weight cleared"])
+    expect(stepsOn(bench)).toEqual(["Front rod, maker's rated end weight cleared"])
     bench.undo()
     expect(numberOn(bench, "front/rod:maxEndWeightG")).toBe(220)
   })
@@ -207,9 +206,11 @@ test("the nearest allowed value of a slot is inside its range, and whole where i
   expect([-7, 2.6, 73].map((value) => allowedValue(count, value))).toEqual([0, 3, 60])
 })
 
-test("a slot is called by its part and its label", () => {
-  expect(slotTitle(slotNamed(fullScene(), `${LEFT}/weights:count`)!)).toBe("front vbar left weights, discs")
-  expect(slotTitle(slotNamed(newScene(), "mounts/front:atMm.up")!)).toBe("mounts front, place, up")
+test("a step is called by the part and the number that the page calls them", () => {
+  const bench = fullBench()
+  setNumber.run(bench, { key: `${LEFT}/rod:lengthMm`, value: 257 })
+  setNumber.run(bench, { key: "mounts/upper:atMm.up", value: 113 })
+  expect(stepsOn(bench)).toEqual(["Left side rod, length", "Upper mount, place, up"])
 })
 
 test("what is done as one step is one undo step", () => {

@@ -3,11 +3,10 @@ import { useContext, useEffect, useMemo, useRef, useState } from "react"
 import { setNumber } from "../../commands/numbers"
 import { fieldText, fieldUnit } from "../../describe/fieldText"
 import type { UnitChoice } from "../../describe/format"
+import { slotTitle } from "../../describe/partNames"
 import { problemText } from "../../describe/problemText"
-import type { Slot } from "../../scene/slots"
+import { type Slot, slotNamed } from "../../scene/slots"
 import { BenchContext, useBench } from "../../state/useBench"
-import { slotNamed } from "../../scene/slots"
-import { slotWords } from "../useSlot"
 import type { SliderGroup } from "./groups"
 import { levaTheme } from "./theme"
 
@@ -57,7 +56,7 @@ export function LevaSliders({ groups, units }: { groups: readonly SliderGroup[];
         const controls = sliders.map(({ key, label, from, to }, index) => {
           const slot = slotNamed(scene, key)
           const { unit, factor } = slot === undefined ? { unit: "", factor: 1 } : fieldUnit(slot.field.quantity, units)
-          const words = slot === undefined ? key : slotWords(scene, slot)
+          const words = slot === undefined ? key : slotTitle(scene, slot)
           const control = {
             value: slot === undefined ? 0 : shown(slot, units),
             label: unit === "" ? label : `${label}, ${unit}`,
