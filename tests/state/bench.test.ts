@@ -187,7 +187,7 @@ describe("undo and redo", () => {
     bench.undo()
     expect(figures(bench.store.getState()).massG).toBe(massAtFirst)
     bench.redo()
-    expect(bench.store.getState().said.text).toBe("Redone: front rod, mass")
+    expect(bench.store.getState().said.text).toBe("Redone: Front rod, mass")
     // 153 g in place of 123 g.
     expect(figures(bench.store.getState()).massG - massAtFirst).toBeCloseTo(30, 9)
   })
