@@ -53,6 +53,8 @@ export function shownUnit(quantity: Shown, choice: UnitChoice): ShownUnit {
       return { unit: "°", factor: 1, decimals: 1 }
     case "count":
       return { unit: "", factor: 1, decimals: 0 }
+    case "duration":
+      return { unit: "s", factor: 1, decimals: 2 }
     case "multiple":
       return { unit: "×", factor: 1, decimals: 2 }
     case "fraction":

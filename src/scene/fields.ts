@@ -1,7 +1,8 @@
 /**
  * Every number a coach can edit, once: its name in plain words, what it measures, its range, its
  * steps and, where the file may leave it out, its default. The file schema, the error messages, the
- * number fields, the sliders and the handles all read this table, so a limit is stated in one place.
+ * number fields, the sliders and the handles all read this table, so a limit is stated in one place. What is only read
+ * on sheets that come later stands beside it, in `measure/fields.ts`, so that the first view need not carry it.
  */
 
 /** What a field measures; decides the unit it is shown in. File units: g, mm, degree, lbf, GPa, N·m/rad, N·mm. */
@@ -19,6 +20,7 @@ export type Quantity =
   | "damping"
   | "moment"
   | "inertia"
+  | "duration"
 
 /** Entries a list of the file may have: far above any bow, low enough that a broken file cannot stall the page. */
 export const MAX_ACCESSORIES = 60

@@ -1,6 +1,7 @@
 import type { z } from "zod/mini"
 import { failure, pathText, quoted, type Result, type SceneError, success } from "./errors"
 import { jsonFault } from "./jsonFault"
+import { measuredErrors } from "./measure/relations"
 import { migrate } from "./migrate"
 import { relationErrors } from "./relations"
 import { type Scene, sceneSchema } from "./schema"
@@ -32,7 +33,7 @@ export function readScene(input: unknown): Result<Scene> {
 export function validateScene(document: unknown): Result<Scene> {
   const parsed = sceneSchema.safeParse(document, { reportInput: true })
   if (!parsed.success) return { ok: false, errors: parsed.error.issues.flatMap(issueErrors) }
-  const broken = relationErrors(parsed.data)
+  const broken = [...relationErrors(parsed.data), ...measuredErrors(parsed.data)]
   return broken.length > 0 ? { ok: false, errors: broken } : success(parsed.data)
 }
 

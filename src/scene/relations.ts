@@ -7,7 +7,7 @@ export function relationErrors(scene: Scene): SceneError[] {
   return [...bowErrors(scene), ...rigErrors(scene), ...targetErrors(scene)]
 }
 
-const contradiction = (path: readonly PathStep[], message: string): SceneError => ({
+export const contradiction = (path: readonly PathStep[], message: string): SceneError => ({
   code: "contradiction",
   path: pathText(path),
   message,
@@ -48,7 +48,8 @@ function rigErrors(scene: Scene): SceneError[] {
   return errors
 }
 
-function chainErrors(chain: readonly Element[], path: readonly PathStep[]): SceneError[] {
+/** What is broken in the parts of a chain, each by its place under `path`. */
+export function chainErrors(chain: readonly Element[], path: readonly PathStep[]): SceneError[] {
   return chain.flatMap((element, index) => elementErrors(element, [...path, index]))
 }
 

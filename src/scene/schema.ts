@@ -15,29 +15,17 @@ import {
   MAX_ACCESSORIES,
   MAX_CHAIN,
   mountFields,
-  type NumberField,
   placeMm,
   poseFields,
   recurveLimbFields,
   sizeMm,
   targetFields,
 } from "./fields"
-import { choiceMessage, rangeMessage } from "./messages"
+import { measuredKeys } from "./measure/schema"
+import { choiceMessage } from "./messages"
+import { defaulted, needed, optional, range, text, triple } from "./schemaNumbers"
 
-// A strict Content-Security-Policy forbids compiled validators.
-z.config({ jitless: true })
-
-/** A number in its field's range; every way to miss it gets the same message, with the whole range in it. */
-export const needed = (f: NumberField) => {
-  const error = (issue: { input?: unknown }) => rangeMessage(f, issue.input)
-  const kind = f.whole ? z.int({ error }) : z.number({ error })
-  return kind.check(z.gte(f.min, { error }), z.lte(f.max, { error }))
-}
-export const optional = (f: NumberField) => z.optional(needed(f))
-export const defaulted = (f: NumberField) => z._default(needed(f), f.fallback ?? 0)
-const triple = (f: NumberField) => z.tuple([needed(f), needed(f), needed(f)])
-const range = (f: NumberField) => z.optional(z.tuple([needed(f), needed(f)]))
-export const text = (max: number) => z.string().check(z.maxLength(max))
+export { defaulted, needed, optional, text } from "./schemaNumbers"
 
 const riser = z.strictObject({
   massG: needed(bowFields.riserMassG),
@@ -175,6 +163,10 @@ const element = z.discriminatedUnion("part", [extender, rod, damper, weights, sw
   error: choiceMessage("part", ["extender", "rod", "damper", "weights", "swing", "vbar"]),
 })
 
+const rig = z
+  .array(z.strictObject({ mount: mountName, chain: z._default(z.array(element).check(z.maxLength(MAX_CHAIN)), []) }))
+  .check(z.maxLength(4))
+
 export const sceneSchema = z.strictObject({
   format: z.literal("bow-balance-bench"),
   version: z.literal(1),
@@ -191,14 +183,7 @@ export const sceneSchema = z.strictObject({
     }),
     {},
   ),
-  rig: z._default(
-    z
-      .array(
-        z.strictObject({ mount: mountName, chain: z._default(z.array(element).check(z.maxLength(MAX_CHAIN)), []) }),
-      )
-      .check(z.maxLength(4)),
-    [],
-  ),
+  rig: z._default(rig, []),
   archer: z._default(z.strictObject({ elbowElevationDeg: defaulted(archerFields.elbowElevationDeg) }), {
     elbowElevationDeg: archerFields.elbowElevationDeg.fallback ?? 0,
   }),
@@ -220,6 +205,7 @@ export const sceneSchema = z.strictObject({
     }),
     { draw: 0, slopeDeg: 0, cantDeg: 0 },
   ),
+  ...measuredKeys(rig),
 })
 
 /** A whole valid scene with every default filled in. */
@@ -237,3 +223,6 @@ export type Arm = z.output<typeof arm>
 export type PartOf<K extends Element["part"]> = Extract<Element, { part: K }>
 export type Target = Scene["target"]
 export type Pose = Scene["pose"]
+export type Measurement = NonNullable<Scene["measurements"]>[number]
+export type MeasurementOf<K extends Measurement["kind"]> = Extract<Measurement, { kind: K }>
+export type Tried = NonNullable<Scene["log"]>[number]

@@ -15,6 +15,7 @@ export const fileUnit: Record<Quantity, string> = {
   damping: "N·m·s/rad",
   moment: "N·m",
   inertia: "kg·m²",
+  duration: "s",
 }
 
 /** `20 … 1500 mm`: a range as error messages and field hints state it. */

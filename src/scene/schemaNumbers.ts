@@ -1,0 +1,18 @@
+import * as z from "zod/mini"
+import type { NumberField } from "./fields"
+import { rangeMessage } from "./messages"
+
+// A strict Content-Security-Policy forbids compiled validators.
+z.config({ jitless: true })
+
+/** A number in its field's range; every way to miss it gets the same message, with the whole range in it. */
+export const needed = (f: NumberField) => {
+  const error = (issue: { input?: unknown }) => rangeMessage(f, issue.input)
+  const kind = f.whole ? z.int({ error }) : z.number({ error })
+  return kind.check(z.gte(f.min, { error }), z.lte(f.max, { error }))
+}
+export const optional = (f: NumberField) => z.optional(needed(f))
+export const defaulted = (f: NumberField) => z._default(needed(f), f.fallback ?? 0)
+export const triple = (f: NumberField) => z.tuple([needed(f), needed(f), needed(f)])
+export const range = (f: NumberField) => z.optional(z.tuple([needed(f), needed(f)]))
+export const text = (max: number) => z.string().check(z.maxLength(max))
