@@ -104,22 +104,6 @@ export const drawPointText = ({ drawMm, forceN, workJ }: WorkPoint, units: UnitC
 
 export const energyText = (joule: number): string => `${fixed(joule, 1)}\u00a0J`
 
-/**
- * How the lift answers to the elbow and the nock, N·m per degree and per millimetre: the exact slopes of
- * lift = F (h cos ε - L sin ε). F in N, h and L in m, ε in rad.
- */
-export function liftSlopes(hold: { force: number; nockHeight: number; draw: number; elbow: number }) {
-  const { force, nockHeight, draw, elbow } = hold
-  return {
-    perDegree: (-force * (nockHeight * Math.sin(elbow) + draw * Math.cos(elbow)) * Math.PI) / 180,
-    perMillimetre: (force * Math.cos(elbow)) / 1000,
-  }
-}
-
-/** "Each degree higher lowers the lift by 2.05 N·m", "Each millimetre higher raises the lift by 0.18 N·m". */
-export const slopeWords = (step: string, nm: number, units: UnitChoice): string =>
-  `${step} higher ${nm >= 0 ? "raises" : "lowers"} the lift by ${said(Math.abs(nm), "moment", units)}.`
-
 /** The draw curve as a table for a spreadsheet. */
 export const drawCsv = ({ points }: DrawWork): string =>
   csvText([

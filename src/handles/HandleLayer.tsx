@@ -141,6 +141,7 @@ export default function HandleLayer({ projector }: { projector: Projector | null
       <div className="handle-tip" aria-hidden="true" hidden>
         <span className="handle-tip-name" />
         <span className="handle-tip-value" />
+        <span className="handle-tip-effect" />
         <span className="handle-tip-reason" />
       </div>
     </fieldset>

@@ -33,6 +33,12 @@ const faces: Readonly<Record<HandleKind, React.ReactNode>> = {
       <path className="knob-disc" d="M-4.8-5.5v11M0-5.5v11M4.8-5.5v11" />
     </>
   ),
+  draw: (
+    <>
+      <rect className="knob-plate" x="-11.5" y="-7.5" width="23" height="15" rx="7.5" />
+      <path className="knob-mark" d="M1.5-4.5-1.5 0l3 4.5M-4.5-3-7.5 0l3 3M4.5-3 7.5 0l-3 3" />
+    </>
+  ),
   place: (
     <>
       <rect className="knob-plate" x="-7.5" y="-7.5" width="15" height="15" rx="2" transform="rotate(45)" />

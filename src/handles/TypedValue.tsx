@@ -1,6 +1,7 @@
 import { useId, useLayoutEffect, useRef, useState } from "react"
 import { setNumber } from "../commands/numbers"
 import { fieldText, fieldUnit, readField } from "../describe/fieldText"
+import { problemText } from "../describe/problemText"
 import { changeText } from "../picture/handleText"
 import { useBench } from "../state/useBench"
 import { handleNamed } from "./current"
@@ -46,10 +47,10 @@ export function TypedValue({ handleKey, onClose }: { handleKey: string; onClose:
     const read = readField(text, handle.field, state.preferences)
     if (!read.ok) return setProblem(read.problem)
     const done = setNumber.run(bench, { key: handleKey, value: read.value })
-    if (!done.ok) return setProblem(done.errors[0]?.message ?? "this cannot be")
+    if (!done.ok) return setProblem(problemText(state.scene, done.errors))
     const after = bench.store.getState()
     const now = handleNamed(after, handleKey)
-    if (now !== undefined) bench.say(changeText(now, after.evaluation.now.centre[0] * 1e3, after.preferences))
+    if (now !== undefined) bench.say(changeText(now, after.evaluation, after.preferences))
     close()
   }
 

@@ -1,6 +1,7 @@
 import { setNumber } from "../commands/numbers"
+import { problemText } from "../describe/problemText"
 import type { Handle } from "../picture/handle"
-import { changeText, valueText } from "../picture/handleText"
+import { changeText, limitText, valueText } from "../picture/handleText"
 import type { Scene } from "../scene/schema"
 import type { Bench } from "../state/bench"
 import { handleNamed } from "./current"
@@ -10,7 +11,7 @@ export interface Adjustment {
   readonly key: string
   /** False once somebody else has ended the gesture, by undoing for instance. */
   live(): boolean
-  /** Goes to a value; where that is refused the handle stays, and the reason is returned. */
+  /** Goes to a value; returns why it goes no further: the value is refused, and the handle stays, or ends its range. */
   set(value: number): string | null
   /** Keeps what was reached and says it. */
   keep(): void
@@ -24,13 +25,21 @@ export function beginAdjustment(bench: Bench, handle: Handle): Adjustment {
   bench.begin(label)
   const base: Scene = store.getState().scene
   const live = () => store.getState().gesture?.base === base
+  let told: string | null = null
+  const tell = (reason: string | null) => {
+    if (reason !== null && reason !== told) bench.say(reason)
+    told = reason
+    return reason
+  }
   return {
     key,
     live,
     set(value) {
-      if (value === handleNamed(store.getState(), key)?.value) return null
-      const done = setNumber.run(bench, { key, value })
-      return done.ok ? null : (done.errors[0]?.message ?? "this cannot be")
+      if (value !== handleNamed(store.getState(), key)?.value) {
+        const done = setNumber.run(bench, { key, value })
+        if (!done.ok) return tell(`Not possible: ${problemText(store.getState().scene, done.errors)}`)
+      }
+      return tell(limitText(handle, value, store.getState().preferences))
     },
     keep() {
       if (!live()) return
@@ -38,7 +47,7 @@ export function beginAdjustment(bench: Bench, handle: Handle): Adjustment {
       const state = store.getState()
       const now = handleNamed(state, key)
       if (now === undefined || now.value === before) return
-      bench.say(changeText(now, state.evaluation.now.centre[0] * 1e3, state.preferences))
+      bench.say(changeText(now, state.evaluation, state.preferences))
     },
     giveUp() {
       if (!live()) return

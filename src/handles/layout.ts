@@ -112,15 +112,17 @@ function lay(found: KnobElements, point: ScreenPoint, visible: boolean, turn: nu
   leader.dot.setAttribute("cy", String(laid.footY))
 }
 
-/** The effect on the balance point is said only where somebody listens: on the handle in use. */
+/** The effect is said only where somebody listens: on the handle in use. */
 function say(found: KnobElements, handle: Handle, state: BenchState, inUse: boolean): void {
-  const units = state.preferences
+  const { evaluation, preferences: units } = state
   const { said } = found
   const same = said !== null && said.value === handle.value && said.units === units && said.inUse === inUse
-  // What a handle in use does depends on the whole bow.
-  if (same && !inUse) return
+  // What a handle in use does depends on the whole bow, and how far it is drawn on its brace height and draw length.
+  if (same && !inUse && handle.kind !== "draw") return
   found.said = { value: handle.value, units, inUse }
-  const forward = state.evaluation.now.centre[0] * 1e3
   found.knob.setAttribute("aria-valuenow", String(handle.value))
-  found.knob.setAttribute("aria-valuetext", inUse ? valueAndEffect(handle, forward, units) : valueText(handle, units))
+  found.knob.setAttribute(
+    "aria-valuetext",
+    inUse ? valueAndEffect(handle, evaluation, units) : valueText(handle, units),
+  )
 }

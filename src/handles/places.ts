@@ -26,6 +26,7 @@ export const switchId = (path: string): string => `extender ${path}`
 export function placesOf(state: BenchState, projector: Projector, withSwitches: boolean): Placed[] {
   const { rotation } = state.evaluation.now
   const { handles, switches } = holds(state)
+  const edgeOn = !("pane" in projector) && (state.camera === "top" || state.camera === "archer")
   const ofHandle = (handle: Handle): Placed => {
     const { project } = paneOf(projector, handle.seen)
     const seen = (value: number) => project(multiply(rotation, handle.place(value)))
@@ -33,7 +34,9 @@ export function placesOf(state: BenchState, projector: Projector, withSwitches: 
     const still = handle.kind === "place" || (next.x === at.x && next.y === at.y)
     const turn = still ? null : Math.round((Math.atan2(next.y - at.y, next.x - at.x) * 180) / Math.PI)
     const foot = handle.hub === null ? at : project(multiply(rotation, handle.hub))
-    return { id: handle.key, handle, at, turn, foot }
+    // From above and from behind the archer the line of pull lies edge-on over the string.
+    const hidden = edgeOn && handle.lifts
+    return { id: handle.key, handle, at: hidden ? { ...at, visible: false } : at, turn, foot }
   }
   const places = handles.map(ofHandle)
   if (!withSwitches) return places
@@ -53,7 +56,11 @@ export function shiftsOf(
 ): Map<string, ScreenPoint> {
   const { rotation, centre } = state.evaluation.now
   const visible = places.filter(({ at }) => at.visible)
+  // The string is thin and mostly bare: its knob stays on it, and others give way.
+  visible.sort((a, b) => Number(isDraw(b)) - Number(isDraw(a)))
   const balance = paneOf(projector, "side").project(multiply(rotation, centre))
   const shifts = spreadApart([balance, ...visible.map(({ at }) => at)], spacing)
   return new Map(visible.map(({ id }, index) => [id, shifts[index + 1]!]))
 }
+
+const isDraw = ({ handle }: Placed): boolean => handle?.kind === "draw"

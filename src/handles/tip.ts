@@ -1,6 +1,6 @@
 import type { ScreenPoint } from "../picture/drag"
 import type { Handle } from "../picture/handle"
-import { tipText } from "../picture/handleText"
+import { tipEffect, tipText } from "../picture/handleText"
 import type { BenchState } from "../state/bench"
 import { px, style } from "./elements"
 import type { LayerView } from "./view"
@@ -32,22 +32,23 @@ export function beside({ element, room }: Beside, point: ScreenPoint, size: Pict
   style(element, "transform", `translate(${px(to.x)}, ${px(to.y)}) translate(${across}, ${above ? "-100%" : "0"})`)
 }
 
-/** Name and value of the handle in use, and why its last value was not taken. */
+/** Name and value of the handle in use, what it does, and why it goes no further. */
 export function showTip(
   tip: HTMLElement,
   handle: Handle,
   point: ScreenPoint,
   size: PictureSize,
-  { preferences }: BenchState,
+  { evaluation, gesture, preferences }: BenchState,
   { refused }: LayerView,
 ): void {
-  const [name, value, reason] = tip.children
-  if (name === undefined || value === undefined || reason === undefined) return
+  const [name, value, effect, reason] = tip.children
+  if (name === undefined || value === undefined || effect === undefined || reason === undefined) return
   if (tip.hidden) tip.hidden = false
   write(name, handle.label)
   write(value, tipText(handle, preferences.pairArms, preferences))
+  write(effect, tipEffect(handle, evaluation, gesture?.baseEvaluation ?? null, preferences))
   write(reason, refused?.key === handle.key ? refused.reason : "")
-  beside({ element: tip, room: 64 }, point, size)
+  beside({ element: tip, room: 84 }, point, size)
 }
 
 function write(element: Element, text: string): void {

@@ -3,8 +3,8 @@ import { stepped } from "../describe/fieldText"
 import type { UnitChoice } from "../describe/format"
 import type { NumberField } from "../scene/fields"
 
-/** How a handle moves and so what its knob looks like: out and in, round, one disc at a time, or with its mount. */
-export type HandleKind = "length" | "angle" | "count" | "place"
+/** How a handle moves and so what its knob looks like: out and in, round, one disc at a time, with its mount, or the nock. */
+export type HandleKind = "length" | "angle" | "count" | "place" | "draw"
 
 /** The drawing in which a handle's movement is seen best where there are several. */
 export type Pane = "side" | "top"
@@ -27,6 +27,8 @@ export interface Handle {
   /** Path of the part or mount it belongs to. */
   readonly owner: string
   readonly seen: Pane
+  /** Tells on the lift of the line of pull, not on the balance point; it lies in the plane seen from the side. */
+  readonly lifts: boolean
   /** Key of the same number on the V-bar's other arm, where there is one. */
   readonly twin: string | null
 }

@@ -3,12 +3,13 @@ import { armDirection, mountDirection, type Side } from "../core/rig"
 import { add, along, type Vec3 } from "../core/solids"
 import { partTitle } from "../describe/partNames"
 import { twinKey } from "../scene/address"
-import { metres, MM } from "../scene/assemble"
+import { metres, MM, nockPoint } from "../scene/assemble"
 import type { Evaluation, WeighedPart } from "../scene/evaluate"
 import { mountNames } from "../scene/mountNames"
 import type { MountName, Scene } from "../scene/schema"
 import { type Slot, slotNamed } from "../scene/slots"
 import type { Handle, HandleKind, Pane } from "./handle"
+import { nockAt, onString, pullEnd } from "./pull"
 import { chainReach, turningRadii } from "./reach"
 
 /** A stack's handle stands this far beyond its outer face, m, so that it is not on top of the rod end's. */
@@ -17,8 +18,8 @@ const BEYOND_STACK = 0.022
 const BELOW_MOUNT = 0.03
 
 /**
- * Everything in the picture that can be dragged, chain by chain from the front mount's outward: the order in which
- * the Tab key visits them. `evaluation` must be that of `scene`.
+ * Everything in the picture that can be dragged, chain by chain from the front mount's outward, then the string: the
+ * order in which the Tab key visits them. `evaluation` must be that of `scene`.
  */
 export function handlesOf(scene: Scene, { now }: Evaluation): Handle[] {
   const slot = (key: string) => slotNamed(scene, key)
@@ -33,12 +34,13 @@ export function handlesOf(scene: Scene, { now }: Evaluation): Handle[] {
     seen: Pane,
     place: (value: number) => Vec3,
     hub: Vec3 | null = null,
+    lifts = false,
   ) => {
     const own = slot(key)
     if (own === undefined) return
     const twin = twinKey(key)
     const paired = twin !== null && slot(twin) !== undefined ? twin : null
-    handles.push({ key, kind, label: distinct(label), seen, place, hub, twin: paired, ...ofSlot(own) })
+    handles.push({ key, kind, label: distinct(label), seen, place, hub, lifts, twin: paired, ...ofSlot(own) })
   }
 
   const partHandle = (part: WeighedPart) => {
@@ -101,6 +103,18 @@ export function handlesOf(scene: Scene, { now }: Evaluation): Handle[] {
     put("angle", `${owner}:yawDeg`, `${title} turn left`, "top", turned, at)
   }
 
+  /** The nock, and once the bow is drawn what decides where the pull passes the grip. */
+  const stringHandles = () => {
+    const { limbs } = now
+    put("draw", "pose:draw", "Draw", "side", (fraction) => nockAt(scene, fraction))
+    if (limbs.drawFraction === 0) return
+    const nock = nockPoint(scene.bow, limbs)
+    const height = (mm: number) => onString(limbs, mm)
+    const elbow = (deg: number) => pullEnd(nock, deg)
+    put("length", "bow:nockHeightMm", "Nock height above the grip", "side", height, null, true)
+    put("angle", "archer:elbowElevationDeg", "Draw elbow above the arrow line", "side", elbow, null, true)
+  }
+
   const used = new Set(scene.rig.filter(({ chain }) => chain.length > 0).map(({ mount }) => mount))
   for (const mount of mountNames) {
     if (!used.has(mount)) continue
@@ -108,6 +122,7 @@ export function handlesOf(scene: Scene, { now }: Evaluation): Handle[] {
     if (mount !== "front") mountHandles(mount)
     for (const part of now.parts) if (part.path.startsWith(`${mount}/`)) partHandle(part)
   }
+  stringHandles()
   return handles
 }
 

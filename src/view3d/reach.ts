@@ -1,6 +1,7 @@
 import { along, multiply, type Vec3 } from "../core/solids"
 import { hillRise } from "../picture/hill"
 import { riserEnds } from "../picture/outline/riser"
+import { drawRoom } from "../picture/pull"
 import { nockPoint } from "../scene/assemble"
 import type { Evaluation, WeighedPart } from "../scene/evaluate"
 
@@ -10,7 +11,7 @@ import type { Evaluation, WeighedPart } from "../scene/evaluate"
  */
 export function reachPoints({ scene, now }: Evaluation): Vec3[] {
   const { limbs, parts, rotation } = now
-  const points: Vec3[] = [[0, 0, 0], now.centre, ...limbs.stringEnds, nockPoint(scene.bow, limbs)]
+  const points: Vec3[] = [[0, 0, 0], now.centre, ...limbs.stringEnds, ...drawRoom(scene)]
   for (const curve of limbs.curves ?? []) points.push(...curve)
   for (const solid of limbs.solids) points.push(solid.centre)
   for (const part of parts) points.push(...partPoints(part, scene.accessories))

@@ -5,6 +5,7 @@ import { armLabel } from "../describe/pictureWords"
 import type { Pane } from "../picture/handle"
 import { hillTargetLabel } from "../describe/hillWords"
 import { handlesOf } from "../picture/handles"
+import { pullLine } from "../picture/pull"
 import type { Evaluation } from "../scene/evaluate"
 import type { Preferences } from "../state/preferences"
 import { BalanceMark, MomentArm } from "./Balance"
@@ -17,6 +18,7 @@ import { BUTT, hillPoints, onHill } from "./hill"
 import { around, type Box, type LabelWish, placeLabels } from "./labels"
 import { placeMomentArm } from "./momentArm"
 import { drawnBoxes, partWishes } from "./partLabels"
+import { pathThrough } from "./outline"
 import { type Draw, solid } from "./shape"
 import { shapesOf } from "./shapes"
 
@@ -59,6 +61,7 @@ export function Drawing({ evaluation, frames, page, preferences, marked }: Props
     around(draws[handle.seen](handle.place(handle.value)), KNOB, KNOB),
   )
 
+  const pull = pullLine(scene, now.limbs)
   const centre = multiply(now.rotation, now.centre)
   const armText = armLabel(centre[0] * 1e3, centre[2] * 1e3, preferences)
   const arm = placeMomentArm(balance, grip, armText, knobs)
@@ -92,6 +95,7 @@ export function Drawing({ evaluation, frames, page, preferences, marked }: Props
   return (
     <>
       <CentreLine frames={frames} left={above.left - 14} right={above.right + 14} />
+      {pull !== null && <path className="flat-pull" d={pathThrough(pull.map(draws.side), false)} />}
       {show.ground && hill !== null && (
         <Suspense fallback={null}>
           <Hillside frame={frames.side} hill={hill} />

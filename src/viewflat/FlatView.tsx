@@ -2,6 +2,7 @@ import { type PointerEvent, useEffect, useId, useLayoutEffect, useRef, useState 
 import { hover, select } from "../commands/bench"
 import { pictureText } from "../describe/pictureText"
 import type { Projector } from "../picture/projector"
+import type { Pose } from "../scene/schema"
 import { useBench, useLive } from "../state/useBench"
 import { Drawing } from "./Drawing"
 import "./flat.css"
@@ -26,8 +27,8 @@ export function FlatView({ onProjector }: { onProjector(projector: Projector | n
   const preferences = useLive((state) => state.preferences)
   const hovered = useLive((state) => state.hovered)
   const selected = useLive((state) => state.selected)
-  // The page holds still under a handle, but gives way to a bow that is drawn or tilted by its slider.
-  const held = useLive((state) => state.gesture !== null && state.gesture.base.pose === state.scene.pose)
+  // The page holds still under a handle, but gives way to a bow that is tilted by its slider.
+  const held = useLive(({ gesture, scene }) => gesture !== null && sameTilt(gesture.base.pose, scene.pose))
   const host = useRef<HTMLDivElement>(null)
   const size = useSize(host)
   const [framing] = useState(createFraming)
@@ -83,6 +84,8 @@ export function FlatView({ onProjector }: { onProjector(projector: Projector | n
     </div>
   )
 }
+
+const sameTilt = (a: Pose, b: Pose): boolean => a.slopeDeg === b.slopeDeg && a.cantDeg === b.cantDeg
 
 const partAt = (target: EventTarget): string | null =>
   target instanceof Element ? (target.closest<SVGElement>("[data-part]")?.dataset.part ?? null) : null

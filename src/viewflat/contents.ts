@@ -1,5 +1,6 @@
 import { add, along, distance, multiply, scale, subtract, type Vec3 } from "../core/solids"
 import type { Pane } from "../picture/handle"
+import { drawRoom } from "../picture/pull"
 import { MM, nockPoint, stringLine } from "../scene/assemble"
 import type { Evaluation } from "../scene/evaluate"
 import { bandOf } from "./band"
@@ -25,7 +26,9 @@ export function contentsOf(evaluation: Evaluation): BothContents {
     return { points: flat, extent: { across: range(flat, 0), up: range(flat, 1) } }
   }
   const hill = hillUnder(points.map(flatten.side), pose.slopeDeg)
-  return { side: contents("side", hill === null ? [] : hillPoints(hill)), top: contents("top"), hill }
+  // The line of pull is drawn from the side only.
+  const pull = flatten.side(multiply(rotation, drawRoom(evaluation.scene)[1]))
+  return { side: contents("side", hill === null ? [pull] : [pull, ...hillPoints(hill)]), top: contents("top"), hill }
 }
 
 function range(points: readonly FlatPoint[], index: 0 | 1): [number, number] {
@@ -37,6 +40,7 @@ function range(points: readonly FlatPoint[], index: 0 | 1): [number, number] {
 function reachOf({ scene, now }: Evaluation): Vec3[] {
   const { limbs, parts } = now
   const points: Vec3[] = [
+    drawRoom(scene)[0],
     [0, 0, HALF_BOW],
     [0, 0, -HALF_BOW],
     ...(limbs.curves?.flat() ?? limbs.solids.flatMap(({ centre }) => corners(centre, [0.1, 0.1, 0.03]))),

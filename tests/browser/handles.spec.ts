@@ -1,5 +1,6 @@
-import { type CDPSession, expect, type Locator, type Page, test } from "@playwright/test"
-import { handle, handleValue, numbersShown, numberShown, open, press, withoutWebGl } from "./page"
+import { expect, type Page, test } from "@playwright/test"
+import { dragByMouse, middle, openFlat, touch, wayOf } from "./handlesPage"
+import { handle, handleValue, numbersShown, numberShown, open, press } from "./page"
 import { undo, undoTheOneStep } from "./panelsPage"
 import type { ReadoutKey } from "../../src/describe/readouts"
 
@@ -15,6 +16,7 @@ const rigs = ["target-recurve-drooped-bar", "compound-front-and-back-bar", "fiel
 
 /** A number that a field of this name must change, whichever part it belongs to. */
 const changed: Readonly<Record<string, ReadoutKey>> = {
+  draw: "centreMm.forward",
   lengthMm: "inertiaGrip.yaw",
   count: "massG",
   splayDeg: "inertiaGrip.roll",
@@ -27,36 +29,8 @@ const changed: Readonly<Record<string, ReadoutKey>> = {
 }
 const answerOf = (key: string): ReadoutKey => changed[key.slice(key.indexOf(":") + 1)]!
 
-async function openFlat(page: Page, scene = rigs[0]!) {
-  await withoutWebGl(page)
-  await open(page, `./?scene=${scene}`)
-}
-
 const keysOf = (page: Page): Promise<string[]> =>
   page.locator("[data-handle]").evaluateAll((all) => all.map((element) => element.getAttribute("data-handle") ?? ""))
-
-async function middle(at: Locator): Promise<{ x: number; y: number }> {
-  const box = await at.boundingBox()
-  if (box === null) throw new Error("the handle has no place in the picture")
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2 }
-}
-
-/** A way on the page, px, along which the handle's value grows: the knob's face is turned to it. */
-async function wayOf(page: Page, key: string, length: number): Promise<{ x: number; y: number }> {
-  const at = handle(page, key)
-  const turn = await at.evaluate((element) => element.style.getPropertyValue("--turn"))
-  const angle = ((turn === "" ? (key.endsWith(".up") ? -90 : 0) : Number.parseFloat(turn)) * Math.PI) / 180
-  return { x: Math.cos(angle) * length, y: Math.sin(angle) * length }
-}
-
-async function dragByMouse(page: Page, key: string, length: number, drop = true): Promise<void> {
-  const from = await middle(handle(page, key))
-  const by = await wayOf(page, key, length)
-  await page.mouse.move(from.x, from.y)
-  await page.mouse.down()
-  for (const part of [0.3, 0.7, 1]) await page.mouse.move(from.x + by.x * part, from.y + by.y * part)
-  if (drop) await page.mouse.up()
-}
 
 for (const rig of rigs) {
   test(`every handle of ${rig} is dragged by mouse to another value, as one undo step`, async ({ page }) => {
@@ -96,12 +70,6 @@ for (const rig of rigs) {
 
 test.describe("with fingers", () => {
   test.use({ hasTouch: true, viewport: { width: 1024, height: 768 } })
-
-  const touch = (session: CDPSession, type: string, points: readonly { x: number; y: number }[]) =>
-    session.send("Input.dispatchTouchEvent", {
-      type: type as "touchStart",
-      touchPoints: points.map((point, id) => ({ ...point, id })),
-    })
 
   for (const rig of rigs) {
     test(`every handle of ${rig} is dragged by touch to another value, as one undo step`, async ({ page }) => {

@@ -26,6 +26,8 @@ function having(scene: Scene, key: string, value: number): Scene {
 }
 
 const full = sceneOf(fullDocument())
+/** What a drawn bow's string has. */
+const ofString = ["pose:draw", "bow:nockHeightMm", "archer:elbowElevationDeg"]
 
 describe("the handles of a scene", () => {
   it("stand on every length, stack, arm angle, swing stem and carried mount, from each mount outward", () => {
@@ -59,6 +61,7 @@ describe("the handles of a scene", () => {
       "mounts/back:yawDeg",
       "back/extender:lengthMm",
       "back/swing:stemLengthMm",
+      "pose:draw",
     ])
   })
 
@@ -75,7 +78,7 @@ describe("the handles of a scene", () => {
 
   it("have different names even where parts were given one label", () => {
     const scene = sceneOf(rigged({ front: [rod({ label: "long" }), discs(), rod({ label: "long" })] }))
-    expect(handles(scene).map(({ label }) => label)).toEqual(["long length", "Front weights", "long length 2"])
+    expect(handles(scene).map(({ label }) => label)).toEqual(["long length", "Front weights", "long length 2", "Draw"])
     for (const other of [full, sceneOf(turnedDocument())]) {
       const labels = handles(other).map(({ label }) => label)
       expect(new Set(labels).size).toBe(labels.length)
@@ -89,11 +92,14 @@ describe("the handles of a scene", () => {
       "mounts/lower:atMm.forward",
       "lower/weights:count",
       "lower/swing:stemLengthMm",
+      "pose:draw",
     ])
   })
 
-  it("are none on a bow without a rig", () => {
-    expect(handles(sceneOf(smallestDocument()))).toEqual([])
+  it("on a bow without a rig are the string's: the draw, and those of the line of pull once there is one", () => {
+    const keys = (draw: number) => handles(sceneOf({ ...smallestDocument(), pose: { draw } })).map(({ key }) => key)
+    expect(keys(0)).toEqual(["pose:draw"])
+    expect(keys(0.01)).toEqual(ofString)
   })
 
   it("take value and range from the scene's own table", () => {

@@ -1,6 +1,5 @@
 import { expect, test } from "vitest"
-import { amoLengthMm, drawCsv, liftSlopes } from "../../src/describe/drawText"
-import { drawnBalance } from "../../src/core/balance"
+import { amoLengthMm, drawCsv } from "../../src/describe/drawText"
 import { drawWork } from "../../src/scene/drawWork"
 import { drawCurve } from "../../src/scene/sweeps"
 import { recurveBow, smallestDocument } from "./documents"
@@ -60,14 +59,4 @@ test("the draw curve is saved with a line a point, unrounded", () => {
 
 test("AMO draw length counts 1.75 inches from the grip's pivot point", () => {
   expect(amoLengthMm(26.25 * 25.4)).toBeCloseTo(28 * 25.4, 9)
-})
-
-test("the slopes of the lift are those of small changes of elbow and nock", () => {
-  const hold = { force: 170, nockHeight: 0.05, draw: 0.66, elbow: 0.07 }
-  const lift = (nockHeight: number, elbowElevation: number) =>
-    drawnBalance({ holdForce: 170, nockHeight, drawLength: 0.66, elbowElevation, mass: 2, noseDown: 3 }).lift
-  const degree = Math.PI / 180
-  const slopes = liftSlopes(hold)
-  expect(slopes.perDegree).toBeCloseTo((lift(0.05, 0.07 + degree / 100) - lift(0.05, 0.07 - degree / 100)) * 50, 5)
-  expect(slopes.perMillimetre).toBeCloseTo(lift(0.051, 0.07) - lift(0.05, 0.07), 9)
 })

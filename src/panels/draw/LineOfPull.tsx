@@ -1,8 +1,6 @@
 import { useId, useState } from "react"
-import { RADIAN_PER_DEGREE } from "../../core/constants"
-import { liftSlopes, slopeWords } from "../../describe/drawText"
 import { fieldSaid } from "../../describe/fieldText"
-import type { BenchState } from "../../state/bench"
+import { elbowText, nockText } from "../../describe/liftText"
 import { useLive } from "../../state/useBench"
 import { NumberField } from "../NumberField"
 import { Readout } from "../Readout"
@@ -11,9 +9,8 @@ import { useSlot } from "../useSlot"
 
 /** Where the pull passes the grip, and what that lifts. */
 export function LineOfPull() {
-  const perDegree = useLive((state) => slopes(state).perDegree)
-  const perMillimetre = useLive((state) => slopes(state).perMillimetre)
-  const units = useLive(({ preferences }) => preferences)
+  const elbow = useLive(({ evaluation, preferences }) => elbowText(evaluation, preferences))
+  const nock = useLive(({ evaluation, preferences }) => nockText(evaluation, preferences))
   return (
     <section>
       <h2 className="sheet-heading">Line of pull</h2>
@@ -32,24 +29,11 @@ export function LineOfPull() {
         </div>
       </dl>
       <LiftKnob of="archer:elbowElevationDeg" label="Draw elbow above the arrow line" from={-5} to={15} />
-      <p className="draw-note">{slopeWords("Each degree", perDegree, units)}</p>
+      <p className="draw-note">{elbow}</p>
       <LiftKnob of="bow:nockHeightMm" label="Nock height above the grip" from={0} to={100} />
-      <p className="draw-note">
-        {units.lengthUnit === "mm"
-          ? slopeWords("Each millimetre", perMillimetre, units)
-          : slopeWords("Each tenth of an inch", perMillimetre * 2.54, units)}
-      </p>
+      <p className="draw-note">{nock}</p>
     </section>
   )
-}
-
-function slopes({ scene, evaluation }: BenchState) {
-  return liftSlopes({
-    force: evaluation.fullDraw.limbs.holdForce,
-    nockHeight: scene.bow.nockHeightMm / 1e3,
-    draw: scene.bow.drawLengthMm / 1e3,
-    elbow: scene.archer.elbowElevationDeg * RADIAN_PER_DEGREE,
-  })
 }
 
 interface KnobProps {

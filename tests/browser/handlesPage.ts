@@ -1,0 +1,40 @@
+import type { CDPSession, Locator, Page } from "@playwright/test"
+import { handle, open, withoutWebGl } from "./page"
+
+/** Opens a shipped scene with the flat drawing, whose pixels need no 3D. */
+export async function openFlat(page: Page, scene = "target-recurve-drooped-bar") {
+  await withoutWebGl(page)
+  await open(page, `./?scene=${scene}`)
+}
+
+/** The middle of a knob on the page, px. */
+export async function middle(at: Locator): Promise<{ x: number; y: number }> {
+  const box = await at.boundingBox()
+  if (box === null) throw new Error("the handle has no place in the picture")
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2 }
+}
+
+/** A way on the page, px, along which the handle's value grows: the knob's face is turned to it. */
+export async function wayOf(page: Page, key: string, length: number): Promise<{ x: number; y: number }> {
+  const at = handle(page, key)
+  const turn = await at.evaluate((element) => element.style.getPropertyValue("--turn"))
+  const angle = ((turn === "" ? (key.endsWith(".up") ? -90 : 0) : Number.parseFloat(turn)) * Math.PI) / 180
+  return { x: Math.cos(angle) * length, y: Math.sin(angle) * length }
+}
+
+/** Presses a knob and pulls it so far along its way, px, in three moves. */
+export async function dragByMouse(page: Page, key: string, length: number, drop = true): Promise<void> {
+  const from = await middle(handle(page, key))
+  const by = await wayOf(page, key, length)
+  await page.mouse.move(from.x, from.y)
+  await page.mouse.down()
+  for (const part of [0.3, 0.7, 1]) await page.mouse.move(from.x + by.x * part, from.y + by.y * part)
+  if (drop) await page.mouse.up()
+}
+
+/** Fingers on the page, px; several at once. */
+export const touch = (session: CDPSession, type: string, points: readonly { x: number; y: number }[]) =>
+  session.send("Input.dispatchTouchEvent", {
+    type: type as "touchStart",
+    touchPoints: points.map((point, id) => ({ ...point, id })),
+  })
