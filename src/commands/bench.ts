@@ -1,4 +1,3 @@
-import { failure } from "../scene/errors"
 import type { Scene, Target } from "../scene/schema"
 import { newScene } from "../scene/templates"
 import { type CameraPreset, hasUnsavedChanges } from "../state/bench"
@@ -73,12 +72,6 @@ export const setTarget: Command<{ target: Partial<Target> }> = {
   id: "set-target",
   label: "Target",
   run(bench, { target }) {
-    for (const [key, value] of Object.entries(target)) {
-      if (Array.isArray(value) && value[0] > value[1]) {
-        const message = `${value[0]} to ${value[1]} given; the smaller number comes first`
-        return failure({ code: "contradiction", path: `target.${key}`, message })
-      }
-    }
     return bench.change("target", (draft) => {
       for (const [key, value] of Object.entries(target)) {
         if (value === undefined) delete draft.target[key as keyof Target]

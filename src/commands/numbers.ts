@@ -1,9 +1,10 @@
 import { slotTitle } from "../describe/partNames"
 import { twinKey } from "../scene/address"
 import { failure, type PathStep, pathText, type Result } from "../scene/errors"
-import { rangeMessage } from "../scene/messages"
+import { rangeWords } from "../scene/messages"
 import type { Scene } from "../scene/schema"
 import { type Slot, slotNamed } from "../scene/slots"
+import { explained } from "../scene/words"
 import type { Bench, Recipe } from "../state/bench"
 import { standingRules } from "../state/check"
 import type { Command } from "./command"
@@ -32,7 +33,7 @@ export const setNumbers: Command<{ label: string; changes: readonly NumberChange
       const { field } = slot
       const allowed = value >= field.min && value <= field.max && (!field.whole || Number.isInteger(value))
       if (!allowed) {
-        return failure({ code: "not-allowed", path: pathText(slot.address), message: rangeMessage(field, value) })
+        return failure(explained("not-allowed", pathText(slot.address), rangeWords(field, value)))
       }
       slots.push({ slot, value })
     }
@@ -68,7 +69,7 @@ export const clearNumber: Command<{ key: string }> = {
     if (slot === undefined) return noSuchNumber(key)
     const { field, address } = slot
     if (field.fallback === undefined && !field.optional) {
-      return failure({ code: "missing", path: pathText(address), message: rangeMessage(field, undefined) })
+      return failure(explained("missing", pathText(address), rangeWords(field, undefined)))
     }
     const twin = preferences.pairArms ? twinSlot(scene, slot) : undefined
     return bench.change(`${slotTitle(scene, slot)} cleared`, (draft) => {

@@ -1,6 +1,8 @@
 import type { MotionTrace } from "../core/swing/motion"
+import type { SceneError } from "../scene/errors"
 import type { HangPlace, SlopeComparison } from "../scene/hills"
 import { csvText } from "./csv"
+import { errorText } from "./errorText"
 import { fixed, said, type UnitChoice } from "./format"
 import { short } from "./placeWords"
 import { slopeText } from "./poseText"
@@ -160,5 +162,5 @@ const RANGE_WORDS: Readonly<Record<string, string>> = {
 }
 
 /** Why a search could not begin, with the range named as the page names it. */
-export const rangeProblemText = ({ path, message }: { path: string; message: string }): string =>
-  `${RANGE_WORDS[path] ?? (path === "" ? "" : `${path}: `)}${message}.`
+export const rangeProblemText = (error: SceneError, units: UnitChoice): string =>
+  `${RANGE_WORDS[error.path] ?? (error.path === "" ? "" : `${error.path}: `)}${errorText(error, units)}.`

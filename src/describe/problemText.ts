@@ -1,20 +1,28 @@
-import { errorLine, pathText, type SceneError } from "../scene/errors"
+import { pathText, type SceneError } from "../scene/errors"
 import type { Scene } from "../scene/schema"
 import { slotsOf } from "../scene/slots"
+import { errorText } from "./errorText"
+import type { UnitChoice } from "./format"
 import { partTitle, slotTitle } from "./partNames"
 
-/** Why something was refused: each error with its place called as the page calls it, in one text. */
-export const problemText = (scene: Scene, errors: readonly SceneError[]): string =>
-  errors.map((error) => `${placed(scene, error).replace(/\.$/, "")}.`).join(" ")
+/** What the page stands at: where the refusal happened and the units that it is said in. */
+interface Page {
+  readonly scene: Scene
+  readonly preferences: UnitChoice
+}
 
-function placed(scene: Scene, error: SceneError): string {
-  if (error.path === "") return error.message
+/** Why something was refused: each error with its place called as the page calls it, in one text. */
+export const problemText = (page: Page, errors: readonly SceneError[]): string =>
+  errors.map((error) => `${placed(page, error).replace(/\.$/, "")}.`).join(" ")
+
+function placed({ scene, preferences }: Page, error: SceneError): string {
+  const text = errorText(error, preferences)
+  if (error.path === "") return text
   const here = slotsOf(scene).map((slot) => ({ slot, path: pathText(slot.address) }))
   const exact = here.find(({ path }) => path === error.path)
-  if (exact !== undefined) return `${slotTitle(scene, exact.slot)}: ${error.message}`
+  if (exact !== undefined) return `${slotTitle(scene, exact.slot)}: ${text}`
   // A rule between the numbers of one list, such as both ends of a target.
   const inside = here.find(({ path }) => path.startsWith(`${error.path}[`))
-  if (inside !== undefined)
-    return `${partTitle(scene, inside.slot.owner)}, ${inside.slot.field.label}: ${error.message}`
-  return errorLine(error)
+  if (inside !== undefined) return `${partTitle(scene, inside.slot.owner)}, ${inside.slot.field.label}: ${text}`
+  return `${error.path}: ${text}`
 }

@@ -47,7 +47,7 @@ export function TypedValue({ handleKey, onClose }: { handleKey: string; onClose:
     const read = readField(text, handle.field, state.preferences)
     if (!read.ok) return setProblem(read.problem)
     const done = setNumber.run(bench, { key: handleKey, value: read.value })
-    if (!done.ok) return setProblem(problemText(state.scene, done.errors))
+    if (!done.ok) return setProblem(problemText(state, done.errors))
     const after = bench.store.getState()
     const now = handleNamed(after, handleKey)
     if (now !== undefined) bench.say(changeText(now, after.evaluation, after.preferences))

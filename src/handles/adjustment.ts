@@ -37,7 +37,7 @@ export function beginAdjustment(bench: Bench, handle: Handle): Adjustment {
     set(value) {
       if (value !== handleNamed(store.getState(), key)?.value) {
         const done = setNumber.run(bench, { key, value })
-        if (!done.ok) return tell(`Not possible: ${problemText(store.getState().scene, done.errors)}`)
+        if (!done.ok) return tell(`Not possible: ${problemText(store.getState(), done.errors)}`)
       }
       return tell(limitText(handle, value, store.getState().preferences))
     },

@@ -52,7 +52,7 @@ function Way({ way, found, stale }: { way: Suggestion; found: Found; stale: bool
     // Worked out for another scene, it may no longer help: the new ones are on their way.
     if (stale || bench.store.getState().scene !== found.scene) return
     const result = setNumbers.run(bench, { label: change, changes: way.changes, paired: false })
-    setProblem(result.ok ? null : problemText(found.scene, result.errors))
+    setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
     if (result.ok) bench.say(`${text}. Undo takes it back.`)
   }
   return (

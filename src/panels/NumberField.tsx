@@ -57,7 +57,7 @@ function SlotField({ slotKey: key, slot, label }: { slotKey: string; slot: LiveS
       setProblem(
         empty
           ? `${title}: ${allowedText(field, units)} is needed.`
-          : problemText(bench.store.getState().scene, result.errors),
+          : problemText(bench.store.getState(), result.errors),
       )
       return false
     }
@@ -72,7 +72,7 @@ function SlotField({ slotKey: key, slot, label }: { slotKey: string; slot: LiveS
     const next = stepped(now.value, field, units, steps, coarse)
     if (next === now.value && !now.absent) return
     const result = setNumber.run(bench, { key, value: next })
-    setProblem(result.ok ? null : problemText(bench.store.getState().scene, result.errors))
+    setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
   }
 
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {

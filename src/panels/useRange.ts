@@ -77,7 +77,7 @@ export function useRange(
     const onInput = () => {
       if (givenUp) return restore()
       const result = setNumber.run(bench, { key, value: input.valueAsNumber })
-      setProblem(result.ok ? null : problemText(bench.store.getState().scene, result.errors))
+      setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
       if (!result.ok) restore()
     }
     // Under a key `change` comes with every press; only letting go ends the run then.

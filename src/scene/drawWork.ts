@@ -1,6 +1,6 @@
 import { type BracedLimbs, drawCurve as limbCurve } from "../core/limbs"
-import { failure, type Result, success } from "./errors"
-import { bracedLimbs } from "./recurvePlace"
+import { type Result, success } from "./errors"
+import { bracedLimbs, unsolvable } from "./recurvePlace"
 import type { Bow } from "./schema"
 import { drawCurve, type DrawPoint } from "./sweeps"
 
@@ -55,7 +55,7 @@ function solved(braced: BracedLimbs): Result<readonly WorkPoint[]> {
   const found = known.get(braced)
   if (found !== undefined) return success(found)
   const curve = limbCurve(braced, STEPS + 1)
-  if (!curve.ok) return failure({ code: "unsolvable", path: "bow.limbs", message: curve.message })
+  if (!curve.ok) return unsolvable(curve)
   const points = curve.value.map(({ draw, force, work }) => ({ drawMm: draw * 1e3, forceN: force, workJ: work }))
   known.set(braced, points)
   return success(points)

@@ -1,3 +1,5 @@
+import type { Words } from "./words"
+
 /** The closed set of things that can be wrong with a scene. */
 export type SceneErrorCode =
   | "syntax"
@@ -13,8 +15,10 @@ export interface SceneError {
   readonly code: SceneErrorCode
   /** Where, as in `rig[0].chain[2].lengthMm`; empty for the document as a whole. */
   readonly path: string
-  /** What was given and what is allowed, in plain words, without the path. */
+  /** What was given and what is allowed, in plain words and the file's units, without the path. */
   readonly message: string
+  /** The message in parts, where there are numbers in it that the page says in its own units. */
+  readonly words?: Words
 }
 
 export type Result<T, E = readonly SceneError[]> =

@@ -1,12 +1,24 @@
 import { quoted } from "./errors"
 import type { NumberField } from "./fields"
-import { rangeText } from "./units"
+import { amount, bare, inFileUnits, type Words } from "./words"
 
 /** Why `given` does not do for this field, with the allowed range. */
-export function rangeMessage(field: NumberField, given: unknown): string {
-  const allowed = `${field.whole ? "a whole number" : "a number"} in ${rangeText(field.min, field.max, field.quantity)}`
-  return given === undefined ? `is missing; ${allowed} is needed` : `${quoted(given)} given; ${allowed} is needed`
+export const rangeMessage = (field: NumberField, given: unknown): string => inFileUnits(rangeWords(field, given))
+
+/** The same in parts. */
+export function rangeWords(field: NumberField, given: unknown): Words {
+  const { quantity, whole } = field
+  const number = typeof given === "number" ? bare(given, quantity) : quoted(given)
+  const start = given === undefined ? ["is missing"] : [number, " given"]
+  return [...start, `; ${whole ? "a whole number" : "a number"} in `, ...rangeAmounts(field), " is needed"]
 }
+
+/** "1 … 2000 mm": the range of a field. */
+export const rangeAmounts = ({ min, max, quantity }: NumberField): Words => [
+  bare(min, quantity),
+  " … ",
+  amount(max, quantity),
+]
 
 /** Why an object whose `key` selects its kind cannot be read. */
 export const choiceMessage =

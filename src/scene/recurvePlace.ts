@@ -13,6 +13,7 @@ import { GRAM, MM } from "./assemble/parts"
 import { failure, type Result, success } from "./errors"
 import type { LimbPlace } from "./limbPlace"
 import type { RecurveBow } from "./schema"
+import { explained } from "./words"
 
 /** A recurve bow's limbs in SI, as the solver takes them. */
 export function limbSetup(bow: RecurveBow): LimbSetup {
@@ -95,8 +96,17 @@ const PATHS: Partial<Record<LimbFailure["quantity"], string>> = {
   mass: "bow.limbs.massG",
 }
 
-const unsolvable = ({ quantity, message }: LimbFailure): Result<never> =>
-  failure({ code: "unsolvable", path: PATHS[quantity] ?? "bow.limbs", message })
+/** A limb's failure as an error of the scene, at the number to change. */
+export const unsolvable = ({ quantity, words }: LimbFailure): Result<never> =>
+  failure(
+    explained(
+      "unsolvable",
+      PATHS[quantity] ?? "bow.limbs",
+      words.map((part) =>
+        typeof part === "string" ? part : { value: part.metres / MM, quantity: "length", round: part.round },
+      ),
+    ),
+  )
 
 /** The limbs at draw fraction `t`: both are one solution, mirrored in the centre line. */
 export function recurvePlace(bow: RecurveBow, t: number): Result<LimbPlace> {

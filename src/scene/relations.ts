@@ -1,17 +1,16 @@
 import { gyrationPossible } from "../core/solids"
 import { pathText, type PathStep, type SceneError } from "./errors"
+import { targetFields } from "./fields"
 import type { Element, Scene } from "./schema"
+import { amount, bare, explained, type Words } from "./words"
 
 /** The rules that hold between fields, once each field is in its own range. All that are broken are returned. */
 export function relationErrors(scene: Scene): SceneError[] {
   return [...bowErrors(scene), ...rigErrors(scene), ...targetErrors(scene)]
 }
 
-export const contradiction = (path: readonly PathStep[], message: string): SceneError => ({
-  code: "contradiction",
-  path: pathText(path),
-  message,
-})
+export const contradiction = (path: readonly PathStep[], ...words: Words): SceneError =>
+  explained("contradiction", pathText(path), words)
 
 function bowErrors({ bow }: Scene): SceneError[] {
   const errors: SceneError[] = []
@@ -23,7 +22,10 @@ function bowErrors({ bow }: Scene): SceneError[] {
     errors.push(
       contradiction(
         ["bow", "drawLengthMm"],
-        `${bow.drawLengthMm} given; more than the brace height, ${bow.braceHeightMm} mm, is needed`,
+        bare(bow.drawLengthMm, "length"),
+        " given; more than the brace height, ",
+        amount(bow.braceHeightMm, "length"),
+        ", is needed",
       ),
     )
   }
@@ -62,7 +64,10 @@ function elementErrors(element: Element, path: readonly PathStep[]): SceneError[
       return [
         contradiction(
           [...path, "innerMm"],
-          `${element.innerMm} given; less than the outer diameter, ${element.outerMm} mm, is needed`,
+          bare(element.innerMm, "length"),
+          " given; less than the outer diameter, ",
+          amount(element.outerMm, "length"),
+          ", is needed",
         ),
       ]
     case "vbar":
@@ -79,6 +84,7 @@ function targetErrors({ target }: Scene): SceneError[] {
   return (["forwardMm", "upMm", "sideMm", "netLiftNm"] as const).flatMap((key) => {
     const range = target[key]
     if (range === undefined || range[0] <= range[1]) return []
-    return [contradiction(["target", key], `${range[0]} to ${range[1]} given; the smaller number comes first`)]
+    const [from, to] = range.map((value) => bare(value, targetFields[key].quantity))
+    return [contradiction(["target", key], from!, " to ", to!, " given; the smaller number comes first")]
   })
 }

@@ -14,6 +14,7 @@ import { gravityInBow, poseRotation } from "../../src/core/balance"
 import { swingRest } from "../../src/core/swing"
 import { beginRun, turnRun } from "../../src/panels/hills/motionRun"
 import { hangPlaces, slopeComparison, swingMotions } from "../../src/scene/hills"
+import { checkedRanges } from "../../src/scene/hills/ranges"
 import { fullDocument } from "../scene/documents"
 import { hungDocument, sceneOf } from "../scene/scenes"
 
@@ -130,7 +131,12 @@ test("a new aim in mid motion leaves what was before it as it was", () => {
 })
 
 test("a range that cannot be searched is named as the page names it", () => {
-  const message = "0 given; 1 … 1000 mm is needed"
-  expect(rangeProblemText({ path: "stemLengthMm.from", message })).toBe(`Stem, from: ${message}.`)
-  expect(rangeProblemText({ path: "", message: "too many" })).toBe("too many.")
+  const ranges = { stemLengthMm: { from: 0, to: 254, step: 5 }, bobMassG: { from: 30, to: 20, step: 5 } }
+  const checked = checkedRanges(ranges, 3)
+  const inches = { ...units, lengthUnit: "in" } as const
+  expect(checked.ok ? [] : checked.errors.map((error) => rangeProblemText(error, inches))).toEqual([
+    "Stem, from: 0 given; 0.0394 … 39.3701\u00a0in is needed.",
+    "Bob, to: 20 given; no less than 30 is needed.",
+  ])
+  expect(rangeProblemText({ code: "not-allowed", path: "", message: "too many" }, inches)).toBe("too many.")
 })

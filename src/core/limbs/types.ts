@@ -1,3 +1,5 @@
+import type { Rounding } from "../rounding"
+
 /** A place or direction in the limb's plane, bow frame: metres forward, and metres out from the bow's centre line. */
 export interface PlanePoint {
   readonly forward: number
@@ -51,6 +53,12 @@ export type LimbFailureReason =
   /** The iteration found no answer, though none of the above was seen. */
   | "no-convergence"
 
+/** A length in a message: the nearest whole millimetre is said, or the one on the side that is known to work. */
+export interface SaidLength {
+  readonly metres: number
+  readonly round: Rounding
+}
+
 export interface LimbFailure {
   readonly ok: false
   readonly reason: LimbFailureReason
@@ -58,6 +66,8 @@ export interface LimbFailure {
   readonly quantity: Exclude<keyof LimbSetup, "limb"> | keyof RecurveLimb
   /** Plain words, lengths in mm. */
   readonly message: string
+  /** The message in parts, for those who say its lengths in another unit. */
+  readonly words: readonly (string | SaidLength)[]
   /** The nearest value of `quantity` seen to work, SI; absent where none was found. */
   readonly nearest?: number
 }

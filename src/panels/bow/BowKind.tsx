@@ -59,7 +59,7 @@ function useProblem() {
   const bench = useBench()
   const [text, setText] = useState<string | null>(null)
   const told = (result: Result<void>): Result<void> => {
-    setText(result.ok ? null : problemText(bench.store.getState().scene, result.errors))
+    setText(result.ok ? null : problemText(bench.store.getState(), result.errors))
     return result
   }
   const problem =

@@ -25,7 +25,7 @@ function MountFields({ mount }: { mount: MountName }) {
   const used = useLive(({ scene }) => scene.rig.some((entry) => entry.mount === mount))
   const [problem, setProblem] = useState<string | null>(null)
   const told = (result: Result<void>, said: string) => {
-    setProblem(result.ok ? null : problemText(bench.store.getState().scene, result.errors))
+    setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
     if (result.ok) bench.say(said)
   }
   const toggle = () => {

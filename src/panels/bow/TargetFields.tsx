@@ -23,7 +23,7 @@ function TargetField({ of: key }: { of: TargetKey }) {
   const [problem, setProblem] = useState<string | null>(null)
   const toggle = () => {
     const result = switchTarget(bench, key)
-    setProblem(result.ok ? null : problemText(bench.store.getState().scene, result.errors))
+    setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
     if (result.ok) bench.say(`Target for ${targetTitles[key].toLowerCase()} ${on ? "dropped" : "set"}`)
     return result
   }

@@ -47,7 +47,7 @@ function TextField({ label, value, longest, lines, write }: Props) {
   const commit = () => {
     if (draft === null) return
     const result = draft === value ? { ok: true as const } : write(draft)
-    setProblem(result.ok ? null : problemText(bench.store.getState().scene, result.errors))
+    setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
     if (result.ok) setDraft(null)
   }
   const shared = {

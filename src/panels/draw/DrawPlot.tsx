@@ -16,13 +16,14 @@ export function DrawPlot({ onSave }: { onSave: SaveTable }) {
   const bow = useLive(({ scene }) => scene.bow)
   const work = useMemo(() => drawWork(bow), [bow])
   const scene = useLive((state) => state.scene)
+  const preferences = useLive((state) => state.preferences)
   return (
     <section>
       <h2 className="sheet-heading">Draw curve</h2>
       {work.ok ? (
         <Curve work={work.value} bow={bow} onSave={onSave} />
       ) : (
-        <p className="problem">{problemText(scene, work.errors)}</p>
+        <p className="problem">{problemText({ scene, preferences }, work.errors)}</p>
       )}
     </section>
   )

@@ -15,7 +15,7 @@ export function WhyTable() {
     return (
       <section>
         {heading}
-        <p className="problem">{problemText(scene, change.errors)}</p>
+        <p className="problem">{problemText({ scene, preferences: units }, change.errors)}</p>
       </section>
     )
   }

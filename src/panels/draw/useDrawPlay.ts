@@ -54,7 +54,7 @@ function newPlayer(bench: Bench, tellState: (state: PlayState) => void, tellProb
     if (scene.pose.draw === value) return true
     const result = setNumber.run(bench, { key: KEY, value })
     if (result.ok) return true
-    tellProblem(problemText(scene, result.errors))
+    tellProblem(problemText(bench.store.getState(), result.errors))
     bench.cancel()
     stop("still")
     return false

@@ -25,6 +25,7 @@ export function FlattestHang() {
   const [bob, setBob] = useState<TryRange>({ from: 50, to: 400, step: 10 })
   const [left, setLeft] = useState<ReadonlySet<string>>(new Set())
   const bar = useRef<HTMLProgressElement>(null)
+  const units = useLive(({ preferences }) => preferences)
   const { searching, answered, errors, ask, cancel } = useHangSearch(({ tried, total }) => {
     if (bar.current === null) return
     bar.current.max = total
@@ -97,7 +98,7 @@ export function FlattestHang() {
       </div>
       {errors.length > 0 && (
         <p className="problem" role="alert">
-          {errors.map(rangeProblemText).join(" ")}
+          {errors.map((error) => rangeProblemText(error, units)).join(" ")}
         </p>
       )}
       {answered !== null && <HangAnswers {...answered} />}

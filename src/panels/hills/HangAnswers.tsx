@@ -35,7 +35,7 @@ function Hang({ hang, asked, stale }: { hang: FlattestHang; asked: Answered["ask
   const name = `${hangPlaceText(hang.place)}, ${hangSizeText(hang.swing, units)}`
   const tryIt = () => {
     const result = hangWeight.run(bench, { asked, answer: hang, name })
-    setProblem(result.ok ? null : problemText(bench.store.getState().scene, result.errors))
+    setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
     if (result.ok) bench.say(`${name} hung. Undo takes it back.`)
   }
   return (

@@ -23,8 +23,7 @@ export function AddMenu({ adding, title }: { adding: Adding; title: string }) {
     what: string,
     control: "name" | "rename",
   ) => {
-    const { scene } = bench.store.getState()
-    setProblem(result.ok ? null : problemText(scene, result.errors))
+    setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
     if (!result.ok) return
     setOpen(false)
     bench.say(`${what} added to ${title}`)

@@ -21,12 +21,11 @@ export function NameField({ address, fallback }: { address: Address; fallback: s
 
   const commit = () => {
     if (draft === null || draft.trim() === name) return settle()
-    const { scene } = bench.store.getState()
     const result =
       fallback === null && draft.trim() === ""
         ? { ok: false as const, errors: [{ code: "missing" as const, path: "", message: "An accessory needs a name" }] }
         : renameItem.run(bench, { address, name: draft })
-    if (!result.ok) return setProblem(problemText(scene, result.errors))
+    if (!result.ok) return setProblem(problemText(bench.store.getState(), result.errors))
     settle()
     // An accessory's path is its name: what was selected still is.
     const path = pathAt(bench, address)

@@ -65,7 +65,7 @@ function Actions({ row }: { row: RowPlace }) {
 
   /** Runs a command; on success what now stands at `at` is selected, or nothing, and the keyboard goes on there. */
   const act = (result: Result<void>, said: string, after: () => void) => {
-    setProblem(result.ok ? null : problemText(bench.store.getState().scene, result.errors))
+    setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
     if (!result.ok) return
     bench.say(said)
     after()

@@ -24,7 +24,7 @@ function ArmFields({ side, path, vbar }: { side: "left" | "right"; path: string;
   const present = useLive(({ scene }) => valueAt(scene, [...vbar, side]) !== undefined)
   const [problem, setProblem] = useState<string | null>(null)
   const told = (result: Result<void>, said: string) => {
-    setProblem(result.ok ? null : problemText(bench.store.getState().scene, result.errors))
+    setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
     if (result.ok) bench.say(said)
   }
   const toggle = () => {

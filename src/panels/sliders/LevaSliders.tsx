@@ -46,7 +46,7 @@ export function LevaSliders({ groups, units }: { groups: readonly SliderGroup[];
         key,
         value: held(slot, value / fieldUnit(slot.field.quantity, units).factor),
       })
-      setProblem(result.ok ? null : problemText(scene, result.errors))
+      setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
     }
 
   const [, setFolders] = useControls(

@@ -1,6 +1,7 @@
 import { failure, type Result, type SceneError, success } from "../errors"
 import { elementFields, type NumberField } from "../fields"
-import { rangeText } from "../units"
+import { rangeAmounts } from "../messages"
+import { bare, explained, type Words } from "../words"
 
 /** Evenly spaced values to try, in the file's unit: `from`, `from + step`, … up to `to`. */
 export interface TryRange {
@@ -44,16 +45,13 @@ export function checkedRanges(ranges: HangRanges, places: number): Result<HangRa
 }
 
 function rangeFaults(key: keyof HangRanges, { from, to, step }: TryRange, field: NumberField): SceneError[] {
-  const allowed = rangeText(field.min, field.max, field.quantity)
-  const fault = (path: string, given: number, needed: string): SceneError => ({
-    code: "not-allowed",
-    path: `${key}.${path}`,
-    message: `${given} given; ${needed} is needed`,
-  })
+  const allowed = rangeAmounts(field)
+  const fault = (path: string, given: number, needed: Words): SceneError =>
+    explained("not-allowed", `${key}.${path}`, [bare(given, field.quantity), " given; ", ...needed, " is needed"])
   const faults: SceneError[] = []
   if (!(from >= field.min && from <= field.max)) faults.push(fault("from", from, allowed))
   if (!(to >= field.min && to <= field.max)) faults.push(fault("to", to, allowed))
-  else if (to < from) faults.push(fault("to", to, `no less than ${from}`))
-  if (!(step > 0 && Number.isFinite(step))) faults.push(fault("step", step, "a step above 0"))
+  else if (to < from) faults.push(fault("to", to, ["no less than ", bare(from, field.quantity)]))
+  if (!(step > 0 && Number.isFinite(step))) faults.push(fault("step", step, ["a step above 0"]))
   return faults
 }
