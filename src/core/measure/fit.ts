@@ -1,7 +1,7 @@
 import { type MeasuredBody, bodyOf, plausible, vectorOf } from "./body"
 import { brokenRules, exactRules } from "./possible"
 import type { Observation } from "./observation"
-import { LEAST_MASS, MOST_STEPS, NONE_OF_IT, OUTLIER, STILL, UNCHECKED } from "./settings"
+import { LEAST_MASS, MOST_STEPS, OUTLIER, STILL, UNCHECKED } from "./settings"
 import {
   type Decompose,
   type Direction,
@@ -13,9 +13,7 @@ import {
   systemOf,
 } from "./system"
 import type { Row } from "./rows"
-
-/** How well a quantity is known: by itself, only together with others, or not at all. */
-export type Known = "yes" | "partly" | "no"
+import { type Determined, type Known, standing } from "./spread"
 
 /** One row of the fit as it was left. */
 export interface FittedRow extends Row {
@@ -25,7 +23,7 @@ export interface FittedRow extends Row {
   readonly studentised: number | null
 }
 
-export interface Fit {
+export interface Fit extends Determined {
   /** As fitted; what is not determined is what was assumed. */
   readonly body: MeasuredBody
   /** False when the steps did not come to rest: no number of it is to be used. */
@@ -33,9 +31,6 @@ export interface Fit {
   readonly rows: readonly FittedRow[]
   /** Of each unknown, in their order. */
   readonly known: readonly Known[]
-  readonly directions: readonly Direction[]
-  /** What the readings do not place, in plausible spans, orthonormal. */
-  readonly undetermined: readonly (readonly number[])[]
   /** Largest over smallest singular value of what is determined. */
   readonly condition: number
   /** Sum of squared misses, and how many readings are left over to check the others. */
@@ -137,6 +132,7 @@ function summary(seen: readonly Observation[], { body, converged }: Solved, deco
     const free = 1 - known.reduce((sum, { left }) => sum + left[i]! ** 2, 0)
     return { ...row, studentised: free > UNCHECKED ? system.misses[i]! / Math.sqrt(free) : null }
   })
+  const determined: Determined = { directions: known, undetermined: unknown.map(({ along }) => along) }
   const furthest = rows.reduce<FittedRow | null>(
     (most, row) => (Math.abs(row.studentised ?? 0) > Math.abs(most?.studentised ?? 0) ? row : most),
     null,
@@ -145,9 +141,14 @@ function summary(seen: readonly Observation[], { body, converged }: Solved, deco
     body,
     converged,
     rows,
-    known: plausible.map((_, k) => knownness(unknown.reduce((sum, { along }) => sum + along[k]! ** 2, 0))),
-    directions: known,
-    undetermined: unknown.map(({ along }) => along),
+    known: plausible.map(
+      (_, k) =>
+        standing(
+          determined,
+          plausible.map((_, i) => (i === k ? 1 : 0)),
+        ).known,
+    ),
+    ...determined,
     condition,
     chiSquared: sumOfSquares(system.misses),
     freedom: rows.length - known.length,
@@ -155,8 +156,5 @@ function summary(seen: readonly Observation[], { body, converged }: Solved, deco
     held,
   }
 }
-
-const knownness = (undetermined: number): Known =>
-  undetermined <= NONE_OF_IT ? "yes" : undetermined >= 1 - NONE_OF_IT ? "no" : "partly"
 
 const sumOfSquares = (values: readonly number[]): number => values.reduce((sum, value) => sum + value * value, 0)

@@ -18,8 +18,8 @@ export const OUTLIER = 3
 /** A reading whose residual the fit leaves less than this share of free is checked by no other one. */
 export const UNCHECKED = 1e-6
 
-/** Share of an unknown, squared, up to which it counts as free of the undetermined directions; beyond the rest, as one. */
-export const NONE_OF_IT = 1e-4
+/** Share of a number, squared, that the readings must say at least for it to count as known in part. */
+export const SOME_OF_IT = 1e-4
 
 /** Steps of the fit, and the step, in plausible spans, that is none: far below what any reading tells. */
 export const MOST_STEPS = 60

@@ -36,7 +36,7 @@ export const systemOf = <E extends Equation>(rows: readonly E[]): System<E> => (
 export const readings = (seen: readonly Observation[], body: MeasuredBody): (Row & { readonly of: number })[] =>
   seen.flatMap((one, of) => rowsOf(one, body).map((row) => ({ ...row, of })))
 
-/** A direction of the unknowns in plausible spans, and its standard deviation as the readings have it. */
+/** A direction of the unknowns in plausible spans, of length one, and its standard deviation as the readings have it. */
 export interface Direction {
   readonly along: readonly number[]
   readonly deviation: number
