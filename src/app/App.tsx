@@ -34,10 +34,10 @@ export function App() {
         <Sheet
           balance={
             <>
+              <BalanceSheet />
               <Suspense fallback={null}>
                 <Fixes />
               </Suspense>
-              <BalanceSheet />
             </>
           }
         />

@@ -1,5 +1,5 @@
 import type { Scene } from "../scene/schema"
-import type { Suggestion, TargetKey, TargetState } from "../scene/suggest"
+import type { NumberChange, PartChange, RigChange, Suggestion, TargetKey, TargetState } from "../scene/suggest"
 import { said, type Shown, show, type UnitChoice } from "./format"
 import { placeWords } from "./suggestionPlaces"
 
@@ -17,20 +17,22 @@ export const targetWords: Readonly<Record<TargetKey, { readonly name: string; re
  * the one the suggestion was made for.
  */
 export const suggestionText = (scene: Scene, suggestion: Suggestion, choice: UnitChoice): string =>
-  `${changeText(scene, suggestion, choice)}: ${effectText(suggestion, choice)}`
+  `${changeText(scene, suggestion, choice)}: ${targetWords[suggestion.target].name} ${effectText(suggestion, choice)}`
 
-/** What comes of it: "balance point forward 63.0 → 48.1 mm", and which met targets it would miss. */
+/** What comes of it, under the words that name the target: "63.0 → 48.1 mm", and which met targets it would miss. */
 export function effectText(suggestion: Suggestion, choice: UnitChoice): string {
-  const { name, quantity } = targetWords[suggestion.target]
   const { before, after } = suggestion.predicted
-  const { text, unit } = apart(before, after, quantity, choice)
+  const { text, unit } = apart(before, after, targetWords[suggestion.target].quantity, choice)
   const broken = suggestion.breaks.map((key) => targetWords[key].name)
   const warning = broken.length === 0 ? "" : `; would put ${listed(broken)} off target`
-  return `${name} ${text} ${unit}${warning}`
+  return `${text} ${unit}${warning}`
 }
 
 /** What to do at the bench: "1 disc onto each side rod", "Spread both side rods 6° wider". */
-export function changeText(scene: Scene, { kind, changes, from }: Suggestion, choice: UnitChoice): string {
+export const changeText = (scene: Scene, change: RigChange, choice: UnitChoice): string =>
+  "edits" in change ? partText(scene, change, choice) : numberText(scene, change, choice)
+
+function numberText(scene: Scene, { kind, changes, from }: NumberChange, choice: UnitChoice): string {
   const pair = changes.length > 1
   const place = placeWords(scene, changes[0]?.key ?? "", pair)
   const [before, after] = [from[0] ?? 0, changes[0]?.value ?? 0]
@@ -54,6 +56,29 @@ export function changeText(scene: Scene, { kind, changes, from }: Suggestion, ch
   }
 }
 
+/** "Put an extender of 75.0 mm, 41 g, behind both side rods", "3 discs as a new stack onto the front rod". */
+function partText(scene: Scene, { kind, edits }: PartChange, choice: UnitChoice): string {
+  const [first] = edits
+  if (first === undefined) return ""
+  const pair = edits.length > 1
+  const part = first.put
+  const at = { addExtender: "", removeExtender: "extender", addStack: "weights", removeStack: "weights" }[kind]
+  const place = placeWords(scene, `${first.path}/${at}:`, pair)
+  const each = pair ? `each ${place.one}` : place.all
+  switch (kind) {
+    case "addExtender": {
+      const size = part?.part === "extender" ? part : { lengthMm: 0, massG: 0 }
+      return `Put an extender of ${said(size.lengthMm, "length", choice)}, ${said(size.massG, "mass", choice)}, behind ${each}`
+    }
+    case "removeExtender":
+      return `Take ${place.all} out`
+    case "addStack":
+      return `${discs(part?.part === "weights" ? part.count : 0)} as a new stack onto ${each}`
+    case "removeStack":
+      return `Take the stack off ${each}`
+  }
+}
+
 /** "Mass: 120 g over its target". Inside its target: nothing to say, an empty text. */
 export function missText({ key, missedBy }: TargetState, choice: UnitChoice): string {
   if (missedBy === 0) return ""
@@ -62,8 +87,14 @@ export function missText({ key, missedBy }: TargetState, choice: UnitChoice): st
   return sentence.charAt(0).toUpperCase() + sentence.slice(1)
 }
 
+/** Beside the words "Off target": how many changes would mend it. */
+export function waysText(count: number): string {
+  if (count === 0) return "no single change mends it"
+  return count === 1 ? "1 change would mend it" : `${count} changes would mend it`
+}
+
 /** For a missed target without suggestions. */
-export const noSuggestionText = "No single change of discs, arms or lengths brings it inside."
+export const noSuggestionText = "No single change of discs, arms, lengths or extenders brings it inside."
 
 /** "63.0 → 48.1" and their unit, with as many more digits as it takes to tell the two apart. */
 function apart(before: number, after: number, quantity: Shown, choice: UnitChoice): { text: string; unit: string } {

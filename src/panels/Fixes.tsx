@@ -1,23 +1,37 @@
 import { useState } from "react"
 import { setNumbers } from "../commands/numbers"
+import { editChains } from "../commands/parts"
 import { problemText } from "../describe/problemText"
-import { changeText, missText, noSuggestionText, suggestionText } from "../describe/suggestions"
+import { changeText, effectText, missText, noSuggestionText, suggestionText, waysText } from "../describe/suggestions"
 import type { Suggestion, TargetState } from "../scene/suggest"
 import { useBench, useLive } from "../state/useBench"
 import "./fixes.css"
 import { type Found, useSuggestions } from "./useSuggestions"
 
-/** For each target that is missed: by how much, and the cheapest changes that meet it, one press each. */
+/** Wide enough for the numbers above to keep most of their place. */
+const WIDE = "(min-width: 701px)"
+
+/**
+ * For each target that is missed: by how much, and the cheapest changes that meet it, one press each. It lies over the
+ * sheet's lower edge, so that no number moves when it comes or goes, and folds to one line.
+ */
 export default function Fixes() {
   const found = useSuggestions()
+  const [open, setOpen] = useState(() => matchMedia(WIDE).matches)
   const stale = useLive(({ scene }) => found !== null && scene !== found.scene)
   if (found === null || found.missed.length === 0) return null
   return (
     <section className="fixes" aria-label="Off target" data-stale={stale || undefined} aria-busy={stale}>
-      <h2 className="sheet-heading">Off target</h2>
-      {found.missed.map((state) => (
-        <Miss key={state.key} state={state} found={found} stale={stale} />
-      ))}
+      <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
+        <summary>
+          <strong>Off target</strong> <span className="fixes-count">{waysText(found.suggestions.length)}</span>
+        </summary>
+        <div className="fixes-list">
+          {found.missed.map((state) => (
+            <Miss key={state.key} state={state} found={found} stale={stale} />
+          ))}
+        </div>
+      </details>
     </section>
   )
 }
@@ -47,11 +61,13 @@ function Way({ way, found, stale }: { way: Suggestion; found: Found; stale: bool
   const [problem, setProblem] = useState<string | null>(null)
   const text = suggestionText(found.scene, way, units)
   const change = changeText(found.scene, way, units)
-  const effect = text.slice(change.length + ": ".length)
   const tryIt = () => {
     // Worked out for another scene, it may no longer help: the new ones are on their way.
     if (stale || bench.store.getState().scene !== found.scene) return
-    const result = setNumbers.run(bench, { label: change, changes: way.changes, paired: false })
+    const result =
+      "edits" in way
+        ? editChains.run(bench, { label: change, edits: way.edits })
+        : setNumbers.run(bench, { label: change, changes: way.changes, paired: false })
     setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
     if (result.ok) bench.say(`${text}. Undo takes it back.`)
   }
@@ -59,7 +75,7 @@ function Way({ way, found, stale }: { way: Suggestion; found: Found; stale: bool
     <li className="way">
       <span>
         <strong>{change}</strong>
-        <span className="way-effect">{effect}</span>
+        <span className="way-effect">{effectText(way, units)}</span>
       </span>
       <button type="button" onClick={tryIt} aria-disabled={stale} aria-label={`Try: ${change}`}>
         Try it

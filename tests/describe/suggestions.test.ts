@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest"
 import type { UnitChoice } from "../../src/describe/format"
-import { changeText, missText, suggestionText } from "../../src/describe/suggestions"
-import type { KnobKind, Suggestion } from "../../src/scene/suggest"
+import { changeText, missText, suggestionText, waysText } from "../../src/describe/suggestions"
+import type { Element } from "../../src/scene/schema"
+import type { KnobKind, StructureKind, Suggestion } from "../../src/scene/suggest"
+import { newElement } from "../../src/scene/templates"
 import { arm, discs, extender, rigged, rod, vbar } from "../scene/documents"
 import { sceneOf } from "../scene/scenes"
 
@@ -18,16 +20,24 @@ const scene = sceneOf(
   }),
 )
 
-const change = (kind: KnobKind, ...sets: [key: string, from: number, value: number][]): Suggestion => ({
+const common = {
   id: "any",
   target: "forwardMm",
-  kind,
-  changes: sets.map(([key, , value]) => ({ key, value })),
-  from: sets.map(([, from]) => from),
   predicted: { before: 63, after: 48.13 },
   breaks: [],
   cost: 2,
+} as const
+const change = (kind: KnobKind, ...sets: [key: string, from: number, value: number][]): Suggestion => ({
+  ...common,
+  kind,
+  changes: sets.map(([key, , value]) => ({ key, value })),
+  from: sets.map(([, from]) => from),
 })
+const parts = (kind: StructureKind, put: Element | null, ...chains: string[]): Suggestion => {
+  const at = { index: 0, put }
+  const edits = chains.map((path) => ({ ...at, path, chain: [] }))
+  return { ...common, kind, edits }
+}
 /** Without the no-break spaces that keep numbers and units together. */
 const plain = (text: string) => text.replaceAll("\u00a0", " ")
 
@@ -63,6 +73,22 @@ describe("a suggestion in words", () => {
         ["front/vbar/right/extender:lengthMm", 105, 110],
       ),
     ],
+    [
+      "Put an extender of 75.0 mm, 41 g, behind the front rod",
+      parts("addExtender", { ...newElement.extender, lengthMm: 75, massG: 41 }, "front"),
+    ],
+    [
+      "Put an extender of 50.0 mm, 28 g, behind each side rod",
+      parts("addExtender", { ...newElement.extender, lengthMm: 50, massG: 28 }, "front/vbar/left", "front/vbar/right"),
+    ],
+    ["Take the front extender out", parts("removeExtender", null, "front")],
+    ["Take both side extenders out", parts("removeExtender", null, "front/vbar/left", "front/vbar/right")],
+    ["1 disc as a new stack onto the upper mount", parts("addStack", { ...newElement.weights, count: 1 }, "upper")],
+    [
+      "3 discs as a new stack onto each side rod",
+      parts("addStack", newElement.weights, "front/vbar/left", "front/vbar/right"),
+    ],
+    ["Take the stack off each side rod", parts("removeStack", null, "front/vbar/left", "front/vbar/right")],
   ])("reads: %s", (text, suggestion) => {
     expect(plain(changeText(scene, suggestion, metric))).toBe(text)
   })
@@ -88,6 +114,14 @@ describe("a suggestion in words", () => {
 })
 
 describe("a missed target in words", () => {
+  it("counts the changes that would mend it", () => {
+    expect([0, 1, 5].map(waysText)).toEqual([
+      "no single change mends it",
+      "1 change would mend it",
+      "5 changes would mend it",
+    ])
+  })
+
   it("says by how much, and nothing inside", () => {
     const state = { key: "massMaxG", value: 3120, min: Number.NEGATIVE_INFINITY, max: 3000, missedBy: 120 } as const
     expect(plain(missText(state, metric))).toBe("Mass 120 g over its target")

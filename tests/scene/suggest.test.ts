@@ -1,13 +1,23 @@
 import fc from "fast-check"
 import { describe, expect, it } from "vitest"
 import { evaluate, type Evaluation } from "../../src/scene/evaluate"
+import { readScene } from "../../src/scene/parse"
 import type { Scene } from "../../src/scene/schema"
 import { slotNamed } from "../../src/scene/slots"
-import { type Suggestion, suggestions, type TargetKey, targetStates, withValues } from "../../src/scene/suggest"
+import {
+  changedBy,
+  type Suggestion,
+  suggestions,
+  type TargetKey,
+  targetStates,
+  withValues,
+} from "../../src/scene/suggest"
+import { withEdits } from "../../src/scene/suggest/change"
 import { costOf } from "../../src/scene/suggest/cost"
 import { knobsFor, turned } from "../../src/scene/suggest/knobs"
 import { overloads } from "../../src/scene/suggest/ratedLoad"
 import { MARGIN } from "../../src/scene/suggest/settings"
+import { structuresFor } from "../../src/scene/suggest/structures"
 import { arm, discs, type Document, extender, fullDocument, rigged, rod, vbar } from "./documents"
 import { sceneOf } from "./scenes"
 
@@ -19,6 +29,10 @@ const evaluated = (scene: Scene): Evaluation => {
 const suggestedFor = (scene: Scene): Suggestion[] => suggestions(scene, evaluated(scene))
 const stateOf = (scene: Scene, key: TargetKey) =>
   targetStates(scene, evaluated(scene)).find((state) => state.key === key)!
+
+/** Keys of the numbers that a suggestion sets; none where it changes parts. */
+const sets = (suggestion: Suggestion): string[] =>
+  "edits" in suggestion ? [] : suggestion.changes.map(({ key }) => key)
 
 /** A V-bar with equal arms, an extender and a front rod. */
 const symmetric = (more: Document = {}): Document => {
@@ -92,15 +106,19 @@ describe("every suggestion", () => {
         const found = suggestedFor(scene)
         expect(found.length).toBeLessThanOrEqual(3)
         expect(new Set(found.map(({ id }) => id)).size).toBe(found.length)
-        for (const { changes, from, predicted, breaks } of found) {
+        for (const suggestion of found) {
           made++
-          const after = stateOf(withValues(scene, changes), miss.key)
+          const after = stateOf(changedBy(scene, suggestion), miss.key)
           expect(after.missedBy).toBe(0)
-          expect(predicted).toEqual({ before: stateOf(scene, miss.key).value, after: after.value })
-          expect(breaks).toEqual([])
-          changes.forEach(({ key, value }, i) => {
+          expect(suggestion.predicted).toEqual({ before: stateOf(scene, miss.key).value, after: after.value })
+          expect(suggestion.breaks).toEqual([])
+          if ("edits" in suggestion) {
+            expect(readScene(changedBy(scene, suggestion)).ok).toBe(true)
+            continue
+          }
+          suggestion.changes.forEach(({ key, value }, i) => {
             const slot = slotNamed(scene, key)!
-            expect(slot.value).toBe(from[i])
+            expect(slot.value).toBe(suggestion.from[i])
             expect(value).toBeGreaterThanOrEqual(slot.field.min)
             expect(value).toBeLessThanOrEqual(slot.field.max)
             expect(Math.abs(((value - slot.value) / slot.field.step) % 1)).toBe(0)
@@ -113,7 +131,7 @@ describe("every suggestion", () => {
     expect(made).toBeGreaterThan(RUNS.numRuns)
   })
 
-  it("is among the cheapest that trying every step of every knob finds", () => {
+  it("is among the cheapest that trying every step of every knob, and every size of every part, finds", () => {
     fc.assert(
       fc.property(misses, (miss) => {
         const scene = lopsided(miss)
@@ -128,6 +146,11 @@ describe("every suggestion", () => {
           const inside = steps.filter((count) => count !== 0 && isInside(withValues(scene, turned(knob, count))))
           return inside.length === 0 ? [] : [Math.min(...inside.map((count) => costOf(knob, count)))]
         })
+        for (const { sizes, edits, cost } of structuresFor(miss.key, scene)) {
+          const all = Array.from({ length: sizes }, (_, i) => i + 1)
+          const fits = all.find((size) => isInside(withEdits(scene, edits(size))))
+          if (fits !== undefined) costs.push(cost(fits))
+        }
         const wanted = costs.sort((a, b) => a - b).slice(0, 3)
         expect(suggestedFor(scene).map(({ cost }) => cost)).toEqual(wanted)
       }),
@@ -144,11 +167,12 @@ describe("every suggestion", () => {
       { netLiftNm: [-1, -0.6] },
     ]
     const found = targets.flatMap((target) => suggestedFor(aimed(symmetric(), target)))
-    expect(found.filter(({ changes }) => changes.length > 1).length).toBeGreaterThan(2)
-    for (const { changes } of found) {
-      const { rig } = withValues(sceneOf(symmetric()), changes)
-      const bar = rig[0]?.chain[1]
-      expect(bar?.part === "vbar" && bar.left).toEqual(bar?.part === "vbar" && bar.right)
+    expect(found.filter((suggestion) => sets(suggestion).length > 1).length).toBeGreaterThan(2)
+    for (const suggestion of found) {
+      const { rig } = changedBy(sceneOf(symmetric()), suggestion)
+      const bar = rig[0]?.chain.find(({ part }) => part === "vbar")
+      if (bar?.part !== "vbar") throw new Error("the V-bar is gone")
+      expect(bar.left).toEqual(bar.right)
     }
   })
 })
@@ -168,15 +192,18 @@ describe("suggestions", () => {
     const target = { forwardMm: [60, 80], upMm: [-60, -30], sideMm: [3, 5], massMaxG: 3800, netLiftNm: [-1.2, 0] }
     const found = suggestedFor(aimed(fullDocument(), target))
     expect(new Set(found.map((suggestion) => suggestion.target)).size).toBeGreaterThan(3)
-    for (const { changes } of found) {
-      for (const { key } of changes) expect(key).toMatch(/:(count|lengthMm|splayDeg|droopDeg)$/)
+    const before = sceneOf({ ...fullDocument(), target })
+    for (const suggestion of found) {
+      for (const key of sets(suggestion)) expect(key).toMatch(/:(count|lengthMm|splayDeg|droopDeg)$/)
+      const { rig: _, ...kept } = changedBy(before, suggestion)
+      expect({ ...kept, rig: before.rig }).toEqual(before)
     }
   })
 
   it("put discs on one arm, or move them across, for the target to the side only", () => {
-    const kinds = suggestedFor(aimed(symmetric(), { sideMm: [5, 9] })).map(({ kind, changes }) => [
-      kind,
-      changes.length,
+    const kinds = suggestedFor(aimed(symmetric(), { sideMm: [5, 9] })).map((suggestion) => [
+      suggestion.kind,
+      sets(suggestion).length,
     ])
     expect(kinds).toContainEqual(["discs", 1])
     expect(kinds).toContainEqual(["shiftDiscs", 2])

@@ -5,17 +5,19 @@ import { bestFor } from "./search"
 import type { Suggestion } from "./suggestion"
 import { targetStates } from "./targets"
 
-export { type SlotChange, withValues } from "./change"
+export { type ChainEdit, type SlotChange, withValues } from "./change"
 export type { KnobKind } from "./knobs"
-export type { Suggestion } from "./suggestion"
+export type { StructureKind } from "./structures"
+export { changedBy, type NumberChange, type PartChange, type RigChange, type Suggestion } from "./suggestion"
 export { type TargetKey, type TargetState, targetKeys, targetStates } from "./targets"
 
 /**
  * For every target that is missed, in the order of `targetKeys`, up to three single changes of the rig that bring
  * it inside, in whole steps of the field and each really evaluated. Those that keep every met target come first,
- * then the cheapest (`costOf`). Only what a coach turns at the bench is touched: discs, V-bar arms, lengths of rods
- * and extenders, whose masses are taken as unchanged; nothing leaves its field's range, and no rod is loaded past
- * its rating. No suggestion for a target means that no single such change is enough.
+ * then the cheapest (`costs`). Only what a coach turns at the bench is touched: discs, V-bar arms, lengths of rods
+ * and extenders, whose masses are taken as unchanged, and an extender or a stack of discs put in or taken out;
+ * nothing leaves its field's range, and no rod is loaded past its rating. No suggestion for a target means that no
+ * single such change is enough.
  *
  * `rates` gives the first guesses; pass them where they are already known.
  */

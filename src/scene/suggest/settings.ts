@@ -22,4 +22,9 @@ export const LARGEST_TURN = 45
 export const LARGEST_SWAP = 300
 export const LARGEST_SWAP_SHARE = 1 / 2
 
+/** Extenders that a box holds, mm: up to about 8 in, an inch apart (common practice, no source). */
+export const SHORTEST_EXTENDER = 50
+export const LONGEST_EXTENDER = 200
+export const EXTENDER_STEP = 25
+
 export const SUGGESTIONS_PER_TARGET = 3
