@@ -11,6 +11,7 @@ const overlayWords: Readonly<Record<Overlay, string>> = {
   target: "Target zone",
   ellipsoid: "Inertia ellipsoid",
   arcs: "Pitch, roll and yaw arrows",
+  fullDraw: "Balance of the drawn bow",
   ground: "Ground, and the hillside on a slope",
   labels: "Labels",
 }

@@ -10,7 +10,7 @@ export interface Preferences {
 }
 
 /** What can be switched on and off in the picture. */
-export const overlays = ["plumb", "target", "ellipsoid", "arcs", "ground", "labels"] as const
+export const overlays = ["plumb", "target", "ellipsoid", "arcs", "fullDraw", "ground", "labels"] as const
 export type Overlay = (typeof overlays)[number]
 
 export const defaultPreferences: Preferences = {
@@ -19,5 +19,5 @@ export const defaultPreferences: Preferences = {
   forceUnit: "N",
   theme: "auto",
   pairArms: true,
-  show: { plumb: true, target: true, ellipsoid: false, arcs: true, ground: true, labels: true },
+  show: { plumb: true, target: true, ellipsoid: false, arcs: true, fullDraw: true, ground: true, labels: true },
 }

@@ -1,4 +1,5 @@
 import { Piece } from "./Drawings"
+import { fullDrawOverlay } from "./overlays/fullDraw"
 import { hillsideOverlay } from "./overlays/hillside"
 import { pullDrawing } from "./parts/pull"
 import type { Picture } from "./picture"
@@ -6,12 +7,15 @@ import type { Picture } from "./picture"
 const hillside = ({ looks, labels }: Picture) => hillsideOverlay(looks, labels)
 const pull = ({ looks }: Picture) => pullDrawing(looks)
 
-/** What is drawn of a bow off the level. */
+const fullDraw = ({ looks, labels }: Picture) => fullDrawOverlay(looks, labels)
+
+/** What is drawn of a bow off the level or drawn. */
 export default function FurtherDrawings() {
   return (
     <>
       <Piece make={pull} />
       <Piece make={hillside} />
+      <Piece make={fullDraw} />
     </>
   )
 }

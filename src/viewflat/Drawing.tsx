@@ -22,6 +22,7 @@ import { pathThrough } from "./outline"
 import { type Draw, solid } from "./shape"
 import { shapesOf } from "./shapes"
 
+const FullDraw = lazy(() => import("./FullDraw"))
 const Hillside = lazy(() => import("./Hillside"))
 
 /** On pages smaller than this, px, parts are not named and the ground is not marked: the handles need the room. */
@@ -30,6 +31,9 @@ const ROOMY = { width: 560, height: 440 }
 const KNOB = 40
 /** How near the ground line is under the lowest part, px. */
 const GROUND_GAP = 20
+
+/** What the balance of a drawn bow takes with its words, px. */
+const DRAWN = { width: 400, height: 300 }
 
 interface Props {
   readonly evaluation: Evaluation
@@ -66,6 +70,8 @@ export function Drawing({ evaluation, frames, page, preferences, marked }: Props
   const armText = armLabel(centre[0] * 1e3, centre[2] * 1e3, preferences)
   const arm = placeMomentArm(balance, grip, armText, knobs)
 
+  const drawn = show.fullDraw && now.limbs.drawFraction > 0
+  const room: Box = { left: 4, top: 4, right: page.width - 4, bottom: page.height - page.bottom }
   const labels = () => {
     const wishes: LabelWish[] = []
     if (band !== null && scene.target.forwardMm !== undefined) {
@@ -89,7 +95,9 @@ export function Drawing({ evaluation, frames, page, preferences, marked }: Props
     if (show.plumb) {
       taken.push(...arm.boxes, { left: balance.x - 4, right: balance.x + 4, top: balance.y, bottom: floor })
     }
-    return placeLabels(wishes, taken, { left: 4, top: 4, right: page.width - 4, bottom: page.height - page.bottom })
+    // The drawn balance says what it shows by itself, around the balance point.
+    if (drawn) taken.push(around(balance, DRAWN.width, DRAWN.height))
+    return placeLabels(wishes, taken, room)
   }
 
   return (
@@ -124,6 +132,19 @@ export function Drawing({ evaluation, frames, page, preferences, marked }: Props
         <Ground frame={frames.side} extent={contents.side.extent} floor={floor} units={preferences} />
       )}
       {show.plumb && <MomentArm balance={balance} grip={grip} floor={floor} place={arm} text={armText} />}
+      {drawn && (
+        <Suspense fallback={null}>
+          <FullDraw
+            evaluation={evaluation}
+            frame={frames.side}
+            level={arm.level}
+            preferences={preferences}
+            taken={[...knobs, ...arm.boxes]}
+            room={room}
+            roomy={roomy}
+          />
+        </Suspense>
+      )}
       <circle className="flat-pivot" cx={grip.x} cy={grip.y} r="3.5" />
       <BalanceMark at={balance} />
       <BalanceMark at={draws.top(now.centre)} />

@@ -10,7 +10,7 @@ const chosen: Preferences = {
   forceUnit: "lbf",
   theme: "dark",
   pairArms: false,
-  show: { plumb: false, target: false, ellipsoid: true, arcs: false, ground: false, labels: false },
+  show: { plumb: false, target: false, ellipsoid: true, arcs: false, fullDraw: false, ground: false, labels: false },
 }
 
 const reading = (kept: unknown) => {

@@ -1,0 +1,49 @@
+import type { DrawnBalance } from "../core/balance"
+import { netLiftWords } from "./balanceText"
+import { said, type UnitChoice } from "./format"
+import { short } from "./placeWords"
+
+/** What stands beside the drawn balance of a bow at full draw. */
+export interface DrawnWords {
+  /** "lift 2.45 N·m", at the arrow up where the bow's weight would balance it. */
+  readonly lift: string
+  /** "weight 1.76 N·m", at the arrow down through the balance point. */
+  readonly weight: string
+  /** "net +0.69 N·m, front rises". */
+  readonly net: string
+  /** "25 mm short of balanced", "5 mm past balanced": how far the balance point is from where it would have to be. */
+  readonly gap: string
+  /** "hand 3.7 mm higher, drawn 4×": how far its pressure on the grip moves. Empty where nothing holds. */
+  readonly hand: string
+}
+
+/** How many times its true size the shift in the grip is drawn: it is a few millimetres. */
+export const SHIFT_DRAWN = 4
+/** A hand cannot move its pressure further than about this on a grip, m (common practice, no source); it is drawn no further. */
+export const GRIP_REACH = 0.03
+
+/** `armForward` is the balance point ahead of the grip, m; `sketch` where the force is only sketched. */
+export function drawnWords(
+  { lift, netLift, balancedForward, gripShift }: DrawnBalance,
+  armForward: number,
+  sketch: boolean,
+  units: UnitChoice,
+): DrawnWords {
+  const about = sketch ? "about " : ""
+  const sign = netLift > 0 ? "+" : ""
+  const ahead = (balancedForward - armForward) * 1e3
+  const shift = gripShift * 1e3
+  return {
+    lift: `lift ${about}${said(lift, "moment", units)}`,
+    weight: `weight ${said(lift - netLift, "moment", units)}`,
+    net: `net ${about}${sign}${said(netLift, "moment", units)}, ${netLiftWords(netLift)}`,
+    gap: `${short(Math.abs(ahead), "length", units)} ${ahead >= 0 ? "short of" : "past"} balanced`,
+    hand: Number.isFinite(shift)
+      ? `hand ${short(Math.abs(shift), "length", units)} ${shift >= 0 ? "higher" : "lower"}, ${Math.abs(gripShift) > GRIP_REACH ? "more than a grip allows" : `drawn ${SHIFT_DRAWN}×`}`
+      : "",
+  }
+}
+
+/** Whether the force at this draw is only sketched: a compound's, between brace and full draw. */
+export const sketchedForce = (kind: "recurve" | "compound", fraction: number): boolean =>
+  kind === "compound" && fraction < 1
