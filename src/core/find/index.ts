@@ -1,6 +1,8 @@
+export { type AxialBody, addAxial, blankOptions, NO_BODY } from "./axial"
 export { Best, betterFound, type Found } from "./best"
 export { enumerate, wholeOf } from "./enumerate"
 export { limitedValue, middleOf, missOf, netLift, turnResistance } from "./judge"
 export * from "./problem"
 export * from "./quantities"
 export { Search } from "./search"
+export { type Answer, searchWhole } from "./whole"

@@ -5,7 +5,7 @@ import { wholeOf } from "./enumerate"
 import { judge } from "./judge"
 import { combinationsOf, type FindProblem, firstOrders, strides } from "./problem"
 import { REACHES } from "./quantities"
-import { type Tree, treeOf } from "./tree"
+import { Tree } from "./tree"
 
 /** A trunk made ready for searching. */
 interface Ready {
@@ -74,7 +74,7 @@ export class Search {
       }
       const at = this.branchToSplit(pieces[largest]!)
       if (at < 0) break
-      const half = trees[at]!.half[pieces[largest]![at]!]!
+      const half = trees[at]!.half(pieces[largest]![at]!)
       const other = pieces[largest]!.slice()
       other[at] = half + 1
       pieces[largest]![at] = half
@@ -111,7 +111,7 @@ export class Search {
       if (keys !== null) this.best.offer({ ...keys, order })
       return
     }
-    const half = trees[at]!.half[nodes[at]!]!
+    const half = trees[at]!.half(nodes[at]!)
     this.addOthers(at, nodes)
     const other = nodes.slice()
     nodes[at] = half
@@ -221,7 +221,7 @@ export class Search {
     const added = coordinatesOfOptions(coordinates, own.sums, 1)
     return {
       trunk,
-      trees: branches.map((branch) => treeOf(branch, coordinates, scarce, kinds)),
+      trees: branches.map((branch) => new Tree(branch, coordinates, scarce, kinds)),
       strides: strides(problem.trunks[trunk]!),
       firstOrder: this.firsts[trunk]!,
       own: added.map((value, dim) => value + coordinates.base[dim]!),

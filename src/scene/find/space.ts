@@ -1,0 +1,177 @@
+import { chosenAt, combinations, type FindProblem, type Options } from "../../core/find"
+import { mountDirection, type Side } from "../../core/rig"
+import { RADIAN_PER_DEGREE as DEGREE } from "../../core/constants"
+import { along, type Vec3 } from "../../core/solids"
+import { metres, MM } from "../assemble"
+import { failure, type Result, success } from "../errors"
+import { valuesOf } from "../hills/ranges"
+import type { Kit } from "../kit/schema"
+import type { Element, Mount, MountName, RigEntry, Scene } from "../schema"
+import { armBranch, type Arms, type Branch, chainBranch, noBranch } from "./branches"
+import { limitsOf } from "./limits"
+import { type ChainOption, chainOption, chainOptions, type Kinds, kindsOf, stackCount, stacksOf } from "./pieces"
+import { type FindQuestion, type FindTarget, mountsWithSwings } from "./question"
+import { staysOf } from "./stays"
+
+/** All setups that a kit allows on a bow, as the engine's problem, and the way back from its answers. */
+export interface SetupSpace {
+  readonly problem: FindProblem
+  /** The key of the target behind each of the problem's limits. */
+  readonly limitKeys: readonly (keyof FindTarget)[]
+  /** The whole rig at a place of the order, with what stays. */
+  rigAt(order: number): RigEntry[]
+}
+
+/** Stacks and options beyond these take longer to list than a coach would wait, and more memory than a phone has. */
+export const MOST_STACKS = 5_000
+export const MOST_OPTIONS = 1_000_000
+
+/**
+ * Lists what can be built. Fails with the place in the question or scene when a mount is missing or carries a swing
+ * weight, when there are more options than can be held, or when the limbs cannot take their shape.
+ */
+export function setupSpace(scene: Scene, kit: Kit, question: FindQuestion): Result<SetupSpace> {
+  const wrong = questionFault(scene, kit, question)
+  if (wrong !== null) return failure({ code: "not-allowed", ...wrong })
+  const stays = staysOf(scene, question)
+  if (!stays.ok) return stays
+  const kinds = kindsOf(kit)
+  const { mounts, vbarMount } = question
+  const trunks = trunksOf(scene, kinds, question)
+  const single = chainOptions(kinds, stacksOf(kinds, question.mostDiscs), { arm: false, extenders: true, none: true })
+  const others = mounts
+    .filter((mount) => mount !== vbarMount)
+    .map((mount) => ({ mount, branch: mountBranch(scene.mounts[mount]!, single, kinds) }))
+  const held = trunks.reduce((sum, { branches }) => sum + branches.reduce((rows, { count }) => rows + count, 0), 0)
+  if (held > MOST_OPTIONS) return failure({ code: "not-allowed", path: "mostDiscs", message: tooMany(held) })
+  const limits = limitsOf(question.target)
+  const problem: FindProblem = {
+    ...stays.value,
+    trunks: trunks.map(({ own, branches }) => ({
+      own,
+      branches: [...branches, ...others.map(({ branch }) => branch.options)],
+    })),
+    stock: Uint8Array.from(kinds.stock),
+    limits: limits.map(({ limit }) => limit),
+    score: { kind: question.score },
+    count: question.count,
+  }
+  const all = combinations(problem)
+  if (all > Number.MAX_SAFE_INTEGER) {
+    return failure({ code: "not-allowed", path: "mostDiscs", message: tooMany(all) })
+  }
+  const rigAt = (order: number): RigEntry[] => {
+    const { trunk, options } = chosenAt(problem, order)
+    const { chain, branches } = trunks[trunk]!
+    const built = new Map<MountName, readonly Element[]>()
+    if (vbarMount !== null) built.set(vbarMount, chain(options))
+    others.forEach(({ mount, branch }, index) => {
+      built.set(mount, branch.at(options[branches.length + index]!))
+    })
+    const kept = scene.rig.flatMap((entry) => {
+      const chain = built.get(entry.mount)
+      built.delete(entry.mount)
+      return chain === undefined ? [entry] : [{ mount: entry.mount, chain: [...chain] }]
+    })
+    const added = [...built].map(([mount, chain]) => ({ mount, chain: [...chain] }))
+    return structuredClone([...kept, ...added].filter(({ chain }) => chain.length > 0))
+  }
+  return success({ problem, limitKeys: limits.map(({ key }) => key), rigAt })
+}
+
+const tooMany = (many: number) =>
+  `${many.toExponential(1)} possibilities; fewer discs on a stack, coarser angles or fewer mounts are needed`
+
+function questionFault(scene: Scene, kit: Kit, question: FindQuestion): { path: string; message: string } | null {
+  const { mounts, vbarMount, target, mostDiscs } = question
+  if (mounts.length === 0) return { path: "mounts", message: "none given; at least one mount to build on is needed" }
+  if (new Set(mounts).size < mounts.length) return { path: "mounts", message: "a mount is named twice" }
+  for (const mount of mounts) {
+    if (scene.mounts[mount] === undefined) return { path: "mounts", message: `the bow has no mount "${mount}"` }
+    if (mountsWithSwings(scene).includes(mount)) {
+      return {
+        path: "mounts",
+        message: `a swing weight hangs on "${mount}" and the kit has none: leave this mount out`,
+      }
+    }
+  }
+  if (vbarMount !== null && !mounts.includes(vbarMount)) {
+    return { path: "vbarMount", message: `"${vbarMount}" is not among the mounts that are built anew` }
+  }
+  for (const key of ["forwardMm", "upMm", "sideMm", "netLiftNm"] as const) {
+    const band = target[key]
+    if (band !== undefined && band[0] > band[1]) {
+      return { path: `target.${key}`, message: `${band[0]} to ${band[1]} given; the smaller number comes first` }
+    }
+  }
+  const stacks = stackCount(kindsOf(kit), mostDiscs)
+  return stacks > MOST_STACKS ? { path: "mostDiscs", message: tooMany(stacks) } : null
+}
+
+interface BuiltTrunk {
+  readonly own: Options
+  readonly branches: readonly Options[]
+  /** The chain at the V-bar's mount for chosen options of the branches. */
+  chain(options: readonly number[]): Element[]
+}
+
+/** Extender and V-bar, in all pairs, on the V-bar's mount; a single bare trunk when there is no such mount. */
+function trunksOf(scene: Scene, kinds: Kinds, question: FindQuestion): BuiltTrunk[] {
+  const { vbarMount, arms, mostDiscs } = question
+  const many = kinds.stock.length
+  if (vbarMount === null) return [{ own: noBranch(many, []).options, branches: [], chain: () => [] }]
+  const mount = scene.mounts[vbarMount]!
+  const { start, direction } = lineOf(mount)
+  const stacks = stacksOf(kinds, mostDiscs)
+  const tips = chainOptions(kinds, stacks, { arm: false, extenders: false, none: true })
+  const armChains = chainOptions(kinds, stacks, { arm: true, extenders: false, none: arms === "free" })
+  const sets: Side[][] = arms === "alike" ? [["left", "right"]] : [["left"], ["right"]]
+  const trunks: BuiltTrunk[] = []
+  for (const extender of [null, ...kinds.extenders]) {
+    for (const vbar of [null, ...kinds.vbars]) {
+      const elements = [extender, vbar].flatMap((piece) => (piece === null ? [] : [piece.part as Element]))
+      const takes = [extender, vbar].flatMap((piece) => (piece === null ? [] : [piece.kind]))
+      const own = chainBranch([chainOption({ elements, takes })], start, direction, many)
+      const lengths = [extender?.part.lengthMm ?? 0, vbar?.part.lengthMm ?? 0] as const
+      const tip = chainBranch(tips, along(start, direction, (lengths[0] + lengths[1]) * MM), direction, many)
+      const middle = along(start, direction, (lengths[0] + lengths[1] / 2) * MM)
+      const hung = sets.map((sides) =>
+        vbar === null
+          ? noBranch<Arms>(many, {})
+          : armBranch(armChains, anglesOf(vbar.entry), sides, middle, vbar.part.armOffsetMm, many),
+      )
+      trunks.push(builtTrunk(elements, own, tip, hung))
+    }
+  }
+  return trunks
+}
+
+function builtTrunk(
+  elements: readonly Element[],
+  own: Branch<unknown>,
+  tip: Branch<ChainOption["elements"]>,
+  hung: readonly Branch<Arms>[],
+): BuiltTrunk {
+  return {
+    own: own.options,
+    branches: [tip.options, ...hung.map(({ options }) => options)],
+    chain(options) {
+      const arms = Object.assign({}, ...hung.map((branch, index) => branch.at(options[index + 1]!))) as Arms
+      const inner = elements.map((element) => (element.part === "vbar" ? { ...element, ...arms } : element))
+      return [...inner, ...tip.at(options[0]!)]
+    },
+  }
+}
+
+const anglesOf = ({ splayDeg, droopDeg }: Kit["vbars"][number]) =>
+  valuesOf(splayDeg).flatMap((splay) => valuesOf(droopDeg).map((droop) => ({ splayDeg: splay, droopDeg: droop })))
+
+function mountBranch(mount: Mount, chains: readonly ChainOption[], kinds: Kinds): Branch<ChainOption["elements"]> {
+  const { start, direction } = lineOf(mount)
+  return chainBranch(chains, start, direction, kinds.stock.length)
+}
+
+const lineOf = ({ atMm, pitchDeg, yawDeg }: Mount): { start: Vec3; direction: Vec3 } => ({
+  start: metres(atMm),
+  direction: mountDirection(pitchDeg * DEGREE, yawDeg * DEGREE),
+})
