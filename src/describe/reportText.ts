@@ -1,9 +1,11 @@
 import type { Evaluation } from "../scene/evaluate"
+import type { MeasureResult } from "../scene/measure"
 import type { Bow } from "../scene/schema"
 import type { Report } from "../scene/sweeps"
 import { cautions } from "./reportCautions"
 import { drawSection, fullDrawSection, slopesSection } from "./reportDrawn"
 import { balanceSection, partsSection, swingSection, turnSection } from "./reportHeld"
+import { measuredSection } from "./reportMeasured"
 import { targetSection } from "./reportTarget"
 import { bowWords, poseWords } from "./reportWords"
 
@@ -12,10 +14,12 @@ export interface ReportSheet {
   readonly file: string
   readonly evaluation: Evaluation
   readonly report: Report
+  /** Null where nothing was read off the real bow. */
+  readonly measured?: MeasureResult | null
 }
 
 /** The balance sheet of one scene for a coach to read. Plain text, ending in a line break. */
-export function reportText({ file, evaluation, report }: ReportSheet): string {
+export function reportText({ file, evaluation, report, measured = null }: ReportSheet): string {
   const { scene, now } = evaluation
   const sections = [
     [
@@ -32,6 +36,7 @@ export function reportText({ file, evaluation, report }: ReportSheet): string {
     fullDrawSection(report),
     slopesSection(report),
     drawSection(report, scene.bow.kind),
+    measuredSection(scene, measured),
     ["What to make of these numbers", ...certainty(scene.bow).map(indented)],
     ["Cautions", ...cautions(scene, now.parts).map(indented)],
   ]

@@ -1,5 +1,6 @@
 import { reportText } from "../describe/reportText"
 import { errorLine } from "../scene/errors"
+import { type MeasureResult, measuredReport, measureResult } from "../scene/measure"
 import { parseScene } from "../scene/parse"
 import { type Report, reportOf } from "../scene/sweeps"
 import type { Evaluation } from "../scene/evaluate"
@@ -17,6 +18,7 @@ interface Sheet {
   readonly file: string
   readonly evaluation: Evaluation
   readonly report: Report
+  readonly measured: MeasureResult | null
 }
 
 /**
@@ -44,15 +46,23 @@ function sheetOf(file: string, { pose }: Request, read: (file: string) => FileTe
   const scene = parseScene(found.text)
   if (!scene.ok) return { reasons: scene.errors.map(errorLine) }
   const made = reportOf({ ...scene.value, pose: { ...scene.value.pose, ...pose } })
-  return made.ok ? { file, ...made.value } : { reasons: made.errors.map(errorLine) }
+  if (!made.ok) return { reasons: made.errors.map(errorLine) }
+  const measured = measureResult(made.value.evaluation.scene)
+  if (measured !== null && !measured.ok) return { reasons: measured.errors.map(errorLine) }
+  return { file, ...made.value, measured: measured === null ? null : measured.value }
 }
 
 /** One file: the bare object. Several: a list of the same objects, each with its file first. */
 function json(sheets: readonly Sheet[]): string {
   const [only] = sheets
-  const value = sheets.length === 1 ? only?.report : sheets.map(({ file, report }) => ({ file, ...report }))
+  const value =
+    sheets.length === 1 ? only && figures(only) : sheets.map((sheet) => ({ file: sheet.file, ...figures(sheet) }))
   return `${JSON.stringify(value, null, 2)}\n`
 }
+
+/** The report's figures, with what was measured where something was. */
+const figures = ({ report, measured, evaluation }: Sheet) =>
+  measured === null ? report : { ...report, measured: measuredReport(evaluation.scene, measured) }
 
 /** A file's own words stay on their line and give the terminal no orders. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what it is about

@@ -2,16 +2,7 @@ import { type MeasuredBody, bodyOf, plausible, vectorOf } from "./body"
 import { brokenRules, exactRules } from "./possible"
 import type { Observation } from "./observation"
 import { LEAST_MASS, MOST_STEPS, OUTLIER, STILL, UNCHECKED } from "./settings"
-import {
-  type Decompose,
-  type Direction,
-  directions,
-  type Equation,
-  readings,
-  stepped,
-  type System,
-  systemOf,
-} from "./system"
+import { type Decompose, directions, type Equation, readings, stepped, type System, systemOf } from "./system"
 import type { Row } from "./rows"
 import { type Determined, type Known, standing } from "./spread"
 

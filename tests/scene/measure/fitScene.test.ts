@@ -113,11 +113,11 @@ describe("what to measure next", () => {
   test("is kept in the order in which the readings then really help", () => {
     const seen = [weighed(scene, withRig(scene)), twisted(scene, withRig(scene), "yaw")]
     const { best } = nextReadings({ ...scene, measurements: seen }, found({ ...scene, measurements: seen }))!
-    const after = (atMm: readonly [number, number, number]) => {
+    const spreadAfter = (atMm: readonly [number, number, number]) => {
       const taken = { ...scene, measurements: [...seen, hung(scene, withRig(scene), atMm)] }
       return nextReadings(taken, found(taken))!.nowMm
     }
     const hangs = best.filter(({ kind }) => kind === "hang")
-    expect(after(hangs[0]!.point!.atMm)).toBeLessThan(after(hangs.at(-1)!.point!.atMm))
+    expect(spreadAfter(hangs[0]!.point!.atMm)).toBeLessThan(spreadAfter(hangs.at(-1)!.point!.atMm))
   })
 })

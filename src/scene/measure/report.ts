@@ -1,0 +1,42 @@
+import type { Scene } from "../schema"
+import { nextReadings } from "./next"
+import type { MeasureResult, Miss } from "./result"
+
+/** What `report --json` has under `measured`: file and report units, ± at 95 %, null for what is not determined. */
+export interface MeasuredReport {
+  readonly converged: boolean
+  /** Whether the scene's riser is the fitted one. */
+  readonly applied: boolean
+  readonly riser: Scene["bow"]["riser"]
+  readonly known: MeasureResult["known"]
+  readonly within95: Readonly<Record<string, number | null>>
+  readonly readings: readonly {
+    readonly place: number
+    readonly kind: string
+    readonly outlier: boolean
+    readonly misses: readonly Miss[]
+  }[]
+  readonly chiSquared: number
+  readonly freedom: number
+  readonly condition: number
+  readonly next: { readonly kind: string; readonly at: string | null; readonly balancePointMm: number } | null
+}
+
+export function measuredReport(scene: Scene, { fit, riser, known, spreads, readings }: MeasureResult): MeasuredReport {
+  const { converged, applied, chiSquared, freedom, condition } = fit
+  const best = nextReadings(scene, fit)?.best[0]
+  return {
+    converged,
+    applied,
+    riser,
+    known,
+    within95: Object.fromEntries(
+      Object.entries(spreads).map(([key, spread]) => [key, Number.isFinite(spread) ? spread : null]),
+    ),
+    readings: readings.map(({ place, reading, misses, outlier }) => ({ place, kind: reading.kind, outlier, misses })),
+    chiSquared,
+    freedom,
+    condition,
+    next: best === undefined ? null : { kind: best.kind, at: best.point?.key ?? null, balancePointMm: best.spreadMm },
+  }
+}
