@@ -85,11 +85,16 @@ export function fullDraw(scene: Scene, slopeDeg: number): Result<PoseBalance & D
   })
 }
 
-/** Sums a scene's parts in one pose. */
+/** Sums a scene's parts in one pose, its swing weights at rest. */
 export function poseBalance(scene: Scene, limbs: LimbPlace, pose: Pose): PoseBalance {
+  const gravity = gravityInBow(poseRotation(pose.slopeDeg * DEGREE, pose.cantDeg * DEGREE))
+  return partsBalance([...bareParts(scene, limbs), ...rig(scene, gravity)], limbs, pose)
+}
+
+/** Sums parts wherever they are in the bow, held in one pose. */
+export function partsBalance(parts: readonly Part[], limbs: LimbPlace, pose: Pose): PoseBalance {
   const rotation = poseRotation(pose.slopeDeg * DEGREE, pose.cantDeg * DEGREE)
   const gravity = gravityInBow(rotation)
-  const parts = [...bareParts(scene, limbs), ...rig(scene, gravity)]
   const whole = compose(parts.flatMap((part) => part.solids))
   return {
     ...whole,

@@ -17,6 +17,7 @@ export {
   hangSearch,
   placesFor,
 } from "./flattest"
+export { inMotion } from "./inMotion"
 export { type SwingMotion, swingMotions } from "./motion"
 export { type ChainEnd, type HangPlace, hangPlaces } from "./place"
 export type { HangRanges, TryRange } from "./ranges"

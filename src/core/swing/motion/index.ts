@@ -4,4 +4,5 @@ export { type HungOn, type MotionModel, motionModel, swingsInPlane } from "./mod
 export { swingEnergy, weightMoment } from "./reaction"
 export { type MotionState, plumbAngle, restAngle, startMotion } from "./state"
 export { stepMotion } from "./step"
+export { type MomentSum, sumMoments } from "./sum"
 export { type MotionTrace, traceMotion } from "./trace"
