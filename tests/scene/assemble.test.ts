@@ -2,9 +2,8 @@
 import { describe, expect, test } from "vitest"
 import { compose, type Vec3 } from "../../src/core/solids"
 import { bareParts, nockPoint, type Part, rig, stringLine } from "../../src/scene/assemble"
+import { stringSolids } from "../../src/scene/assemble/bowParts"
 import { placeLimbs } from "../../src/scene/limbPlace"
-import { readScene } from "../../src/scene/parse"
-import type { Scene } from "../../src/scene/schema"
 import { expectNear } from "../core/near"
 import {
   arm,
@@ -19,15 +18,11 @@ import {
   swing,
   vbar,
 } from "./documents"
+import { sceneOf } from "./scenes"
 
-function read(document: Document): Scene {
-  const result = readScene(document)
-  if (!result.ok) throw new Error(JSON.stringify(result.errors))
-  return result.value
-}
 const DOWN: Vec3 = [0, -1, 0]
 const parts = (document: Document, draw = 0): Part[] => {
-  const scene = read(document)
+  const scene = sceneOf(document)
   const limbs = placeLimbs(scene.bow, draw)
   if (!limbs.ok) throw new Error("no limbs")
   return [...bareParts(scene, limbs.value), ...rig(scene, DOWN)]
@@ -83,7 +78,7 @@ describe("paths", () => {
   })
 
   test("are unique, and addresses lead back to the part in the document", () => {
-    const scene = read(fullDocument())
+    const scene = sceneOf(fullDocument())
     const all = parts(fullDocument())
     expect(new Set(all.map((each) => each.path)).size).toBe(all.length)
     for (const { address, kind } of rig(scene, DOWN)) {
@@ -92,7 +87,7 @@ describe("paths", () => {
     }
   })
 
-  const rigPaths = (document: Document) => rig(read(document), DOWN).map((each) => each.path)
+  const rigPaths = (document: Document) => rig(sceneOf(document), DOWN).map((each) => each.path)
 })
 
 describe("a chain", () => {
@@ -187,7 +182,7 @@ describe("a swing weight", () => {
   })
 
   test("follows gravity on an arm as on a mount", () => {
-    const scene = read(rigged({ front: [vbar({ left: arm(30, 10, [swing({ joint: "ball" })]) })] }))
+    const scene = sceneOf(rigged({ front: [vbar({ left: arm(30, 10, [swing({ joint: "ball" })]) })] }))
     const gravity: Vec3 = [-0.36, -0.8, 0.48]
     const hung = rig(scene, gravity).find((each) => each.kind === "swing")!.hung!
     expect(hung.rest.direction).toEqual(gravity)
@@ -203,6 +198,18 @@ describe("the bow", () => {
     expectNear([upper!.mass, lower!.mass], [0.31, 0.31])
   })
 
+  test("a string whose ends and nock are one place is its whole mass there, not a number that is none", () => {
+    const { bow } = sceneOf(smallestDocument())
+    for (const drawFraction of [0, 0.5]) {
+      const place = placeLimbs(bow, drawFraction)
+      if (!place.ok) throw new Error("no limbs")
+      const end: Vec3 = [-place.value.draw, bow.nockHeightMm * 1e-3, 0]
+      const { mass, centre, aboutCentre } = compose(stringSolids(bow, { ...place.value, stringEnds: [end, end] }))
+      expectNear([mass, ...centre], [0.011, ...end])
+      expectNear(Object.values(aboutCentre), [0, 0, 0, 0, 0, 0])
+    }
+  })
+
   test("the string at brace is one straight line at the brace height", () => {
     const string = part(parts(smallestDocument()), "bow/string")
     expect(string.solids).toHaveLength(1)
@@ -212,7 +219,7 @@ describe("the bow", () => {
   })
 
   test("the drawn string goes through the nock, its mass shared by length", () => {
-    const scene = read(smallestDocument())
+    const scene = sceneOf(smallestDocument())
     const limbs = placeLimbs(scene.bow, 1)
     if (!limbs.ok) throw new Error("no limbs")
     expectNear(nockPoint(scene.bow, limbs.value), [-0.69, 0.053, 0])

@@ -33,12 +33,14 @@ export function stringLine(bow: Bow, limbs: LimbPlace): Vec3[] {
   return limbs.drawFraction > 0 ? [upper, nockPoint(bow, limbs), lower] : [upper, lower]
 }
 
-function stringSolids(bow: Bow, limbs: LimbPlace): Solid[] {
+/** The string as straight pieces, each with its length's share of the mass; one without length is a point mass. */
+export function stringSolids(bow: Bow, limbs: LimbPlace): Solid[] {
   const mass = bow.string.massG * GRAM
   const line = stringLine(bow, limbs)
   const lengths = line.slice(1).map((point, index) => Math.hypot(...difference(point, line[index]!)))
   const total = lengths.reduce((sum, length) => sum + length, 0)
-  return lengths.map((length, index) => slender((mass * length) / total, line[index]!, line[index + 1]!))
+  const share = (length: number) => (total > 0 ? length / total : 1 / lengths.length)
+  return lengths.map((length, index) => slender(mass * share(length), line[index]!, line[index + 1]!))
 }
 
 const difference = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]]
