@@ -4,27 +4,24 @@ import { type CameraPreset, hasUnsavedChanges } from "../state/bench"
 import type { Overlay, Preferences } from "../state/preferences"
 import { type Command, DONE } from "./command"
 
-export const undo: Command = {
-  id: "undo",
-  label: "Undo",
-  shortcut: "mod+z",
-  enabled: (state) => state.history.past.length > 0 || state.gesture?.entry != null,
+const walk = (id: "undo" | "redo", label: string, shortcut: string, enabled: Command["enabled"]): Command => ({
+  id,
+  label,
+  shortcut,
+  enabled,
   run(bench) {
-    bench.undo()
+    bench[id]()
     return DONE
   },
-}
+})
 
-export const redo: Command = {
-  id: "redo",
-  label: "Redo",
-  shortcut: "mod+shift+z",
-  enabled: (state) => state.history.future.length > 0,
-  run(bench) {
-    bench.redo()
-    return DONE
-  },
-}
+export const undo = walk(
+  "undo",
+  "Undo",
+  "mod+z",
+  ({ history, gesture }) => history.past.length > 0 || gesture?.entry != null,
+)
+export const redo = walk("redo", "Redo", "mod+shift+z", ({ history }) => history.future.length > 0)
 
 /** Starts over with a plain bow; what was on the bench is one undo away. */
 export const newBench: Command = {

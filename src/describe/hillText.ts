@@ -1,3 +1,4 @@
+import { RADIAN_PER_DEGREE as DEGREE } from "../core/constants"
 import type { MotionTrace } from "../core/swing/motion"
 import type { SceneError } from "../scene/errors"
 import type { HangPlace, SlopeComparison } from "../scene/hills"
@@ -6,8 +7,6 @@ import { errorText } from "./errorText"
 import { fixed, said, type UnitChoice } from "./format"
 import { short } from "./placeWords"
 import { slopeText } from "./poseText"
-
-const DEGREE = Math.PI / 180
 
 /** How a swing weight rests on the bow as it is held; directions are unit vectors in bow axes. */
 export interface Hanging {

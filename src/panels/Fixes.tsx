@@ -1,11 +1,11 @@
 import { useState } from "react"
 import { setNumbers } from "../commands/numbers"
 import { editChains } from "../commands/parts"
-import { problemText } from "../describe/problemText"
 import { changeText, effectText, missText, noSuggestionText, suggestionText, waysText } from "../describe/suggestions"
 import type { Suggestion, TargetState } from "../scene/suggest"
 import { useBench, useLive } from "../state/useBench"
 import "./fixes.css"
+import { useProblem } from "./Problem"
 import { type Found, useSuggestions } from "./useSuggestions"
 
 /** Wide enough for the numbers above to keep most of their place. */
@@ -58,7 +58,7 @@ function Miss({ state, found, stale }: { state: TargetState; found: Found; stale
 function Way({ way, found, stale }: { way: Suggestion; found: Found; stale: boolean }) {
   const bench = useBench()
   const units = useLive(({ preferences }) => preferences)
-  const [problem, setProblem] = useState<string | null>(null)
+  const { problem, told } = useProblem()
   const text = suggestionText(found.scene, way, units)
   const change = changeText(found.scene, way, units)
   const tryIt = () => {
@@ -68,8 +68,7 @@ function Way({ way, found, stale }: { way: Suggestion; found: Found; stale: bool
       "edits" in way
         ? editChains.run(bench, { label: change, edits: way.edits })
         : setNumbers.run(bench, { label: change, changes: way.changes, paired: false })
-    setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
-    if (result.ok) bench.say(`${text}. Undo takes it back.`)
+    told(result, `${text}. Undo takes it back.`)
   }
   return (
     <li className="way">
@@ -80,11 +79,7 @@ function Way({ way, found, stale }: { way: Suggestion; found: Found; stale: bool
       <button type="button" onClick={tryIt} aria-disabled={stale} aria-label={`Try: ${change}`}>
         Try it
       </button>
-      {problem !== null && (
-        <p className="problem" role="alert">
-          {problem}
-        </p>
-      )}
+      {problem}
     </li>
   )
 }

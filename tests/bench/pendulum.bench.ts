@@ -2,24 +2,14 @@
 import { Solver } from "../tools/odex.mjs"
 import { GRAVITY, RADIAN_PER_DEGREE as DEGREE } from "../../src/core/constants"
 import { motionModel, raise, startMotion, stepMotion } from "../../src/core/swing/motion"
+import { bowSwing } from "../core/swing/motion/pendulums"
 import type { Ratio } from "../tools/bench"
 import { medianMs } from "./median"
 
 const FRAMES = 60
 const HINGE = [0.05, -0.07, 0.02] as const
 const manoeuvre = raise(-5 * DEGREE, 30 * DEGREE, 60 * DEGREE)
-const model = motionModel(
-  {
-    stemLength: 0.17,
-    stemMass: 0.019,
-    bobMass: 0.151,
-    bobRadius: 0.016,
-    bobLength: 0.029,
-    joint: "hinge",
-    stop: Math.PI,
-  },
-  { hinge: HINGE, cant: 0, friction: 0, damping: 2e-4 },
-)
+const model = motionModel(bowSwing(), { hinge: HINGE, cant: 0, friction: 0, damping: 2e-4 })
 const now = { slope: 0, rate: 0, acceleration: 0 }
 
 /** Angle from plumb after one second, rad. */

@@ -1,15 +1,11 @@
 import { expect, type Locator, type Page } from "@playwright/test"
+import { untilReady, withoutWebGl } from "./page"
 
 /** Opens a shipped scene with the flat drawing, which stands at once: these tests are about numbers, not pictures. */
 export async function openFlat(page: Page, scene = "target-recurve-straight-bar"): Promise<void> {
-  await page.addInitScript(() => {
-    const real = HTMLCanvasElement.prototype.getContext
-    HTMLCanvasElement.prototype.getContext = function (this: HTMLCanvasElement, kind: string, ...rest: unknown[]) {
-      return kind.startsWith("webgl") ? null : Reflect.apply(real, this, [kind, ...rest])
-    } as typeof real
-  })
+  await withoutWebGl(page)
   await page.goto(`./?scene=${scene}`)
-  await page.waitForFunction(() => document.documentElement.dataset.ready === "true")
+  await untilReady(page)
 }
 
 /** The live number of a report key, unrounded, in the report's unit. */

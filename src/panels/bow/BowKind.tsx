@@ -1,11 +1,9 @@
-import { useState } from "react"
 import { setHand } from "../../commands/bench"
 import { setBowKind, setStringWrap } from "../../commands/bow"
-import { problemText } from "../../describe/problemText"
-import type { Result } from "../../scene/errors"
 import { useBench, useLive } from "../../state/useBench"
 import { Check } from "../Check"
 import { Choice } from "../Choice"
+import { useProblem } from "../Problem"
 
 /** Recurve or compound, right- or left-handed. */
 export function BowKind() {
@@ -53,20 +51,4 @@ export function StringWrap() {
       {problem}
     </>
   )
-}
-
-function useProblem() {
-  const bench = useBench()
-  const [text, setText] = useState<string | null>(null)
-  const told = (result: Result<void>): Result<void> => {
-    setText(result.ok ? null : problemText(bench.store.getState(), result.errors))
-    return result
-  }
-  const problem =
-    text === null ? null : (
-      <p className="problem" role="alert">
-        {text}
-      </p>
-    )
-  return { problem, told }
 }

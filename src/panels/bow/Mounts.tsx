@@ -1,12 +1,10 @@
-import { useState } from "react"
 import { addMount } from "../../commands/bow"
 import { removeItem } from "../../commands/parts"
-import { problemText } from "../../describe/problemText"
-import type { Result } from "../../scene/errors"
 import { mountNames } from "../../scene/mountNames"
 import type { MountName } from "../../scene/schema"
 import { useBench, useLive } from "../../state/useBench"
 import { OwnedFields } from "../OwnedFields"
+import { useProblem } from "../Problem"
 
 /** Where chains are screwed into the riser, and which way they point there. */
 export function Mounts() {
@@ -23,11 +21,7 @@ function MountFields({ mount }: { mount: MountName }) {
   const bench = useBench()
   const present = useLive(({ scene }) => scene.mounts[mount] !== undefined)
   const used = useLive(({ scene }) => scene.rig.some((entry) => entry.mount === mount))
-  const [problem, setProblem] = useState<string | null>(null)
-  const told = (result: Result<void>, said: string) => {
-    setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
-    if (result.ok) bench.say(said)
-  }
+  const { problem, told } = useProblem()
   const toggle = () => {
     const name = `${mount} mount`
     if (!present) return told(addMount.run(bench, { mount }), `${name} added`)
@@ -44,11 +38,7 @@ function MountFields({ mount }: { mount: MountName }) {
           {present ? `Remove the ${mount} mount` : `Add a ${mount} mount`}
         </button>
       )}
-      {problem !== null && (
-        <p className="problem" role="alert">
-          {problem}
-        </p>
-      )}
+      {problem}
     </fieldset>
   )
 }

@@ -1,9 +1,8 @@
-import { useState } from "react"
-import { problemText } from "../../describe/problemText"
 import { type TargetKey, targetKeys } from "../../scene/suggest"
 import { useBench, useLive } from "../../state/useBench"
 import { Check } from "../Check"
 import { NumberField } from "../NumberField"
+import { useProblem } from "../Problem"
 import { switchTarget, targetTitles } from "./targets"
 
 /** Each target with a switch; its range stands below while it is on. */
@@ -20,13 +19,9 @@ export function TargetFields() {
 function TargetField({ of: key }: { of: TargetKey }) {
   const bench = useBench()
   const on = useLive(({ scene }) => scene.target[key] !== undefined)
-  const [problem, setProblem] = useState<string | null>(null)
-  const toggle = () => {
-    const result = switchTarget(bench, key)
-    setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
-    if (result.ok) bench.say(`Target for ${targetTitles[key].toLowerCase()} ${on ? "dropped" : "set"}`)
-    return result
-  }
+  const { problem, told } = useProblem()
+  const toggle = () =>
+    told(switchTarget(bench, key), `Target for ${targetTitles[key].toLowerCase()} ${on ? "dropped" : "set"}`)
   return (
     <fieldset className="target-field">
       <legend>
@@ -41,11 +36,7 @@ function TargetField({ of: key }: { of: TargetKey }) {
           <NumberField of={`target:${key}.to`} label="To" />
         </>
       )}
-      {problem !== null && (
-        <p className="problem" role="alert">
-          {problem}
-        </p>
-      )}
+      {problem}
     </fieldset>
   )
 }

@@ -2,6 +2,7 @@ import { useId, useState } from "react"
 import { rename, writeNotes } from "../../commands/bench"
 import { problemText } from "../../describe/problemText"
 import { useBench, useLive } from "../../state/useBench"
+import { Problem } from "../Problem"
 
 /** As long as the file allows. */
 const LONGEST_NAME = 200
@@ -84,11 +85,7 @@ function TextField({ label, value, longest, lines, write }: Props) {
           onKeyDown={(event) => event.key === "Escape" && giveUp()}
         />
       )}
-      {problem !== null && (
-        <p className="problem" id={`${id}-problem`} role="alert">
-          {problem}
-        </p>
-      )}
+      <Problem text={problem} id={`${id}-problem`} />
     </div>
   )
 }

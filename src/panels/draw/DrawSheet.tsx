@@ -1,5 +1,6 @@
 import { DRY_FIRE_CAUTION } from "../../describe/drawText"
 import { useBench } from "../../state/useBench"
+import { Problem } from "../Problem"
 import "../sheet.css"
 import "./draw.css"
 import { DrawPlot } from "./DrawPlot"
@@ -23,11 +24,7 @@ export default function DrawSheet({ onSave }: { onSave: SaveTable }) {
           </button>
           <p className="draw-caution">{DRY_FIRE_CAUTION}</p>
         </div>
-        {problem !== null && (
-          <p className="problem" role="alert">
-            {problem}
-          </p>
-        )}
+        <Problem text={problem} />
       </section>
       <DrawPlot onSave={onSave} />
       <WhyTable />

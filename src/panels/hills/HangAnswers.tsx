@@ -1,10 +1,9 @@
-import { useState } from "react"
 import { hangWeight } from "../../commands/hang"
 import { said } from "../../describe/format"
 import { hangAnswerText, hangPlaceText, hangSizeText } from "../../describe/hillText"
-import { problemText } from "../../describe/problemText"
 import type { FlattestHang } from "../../scene/hills"
 import { useBench, useLive } from "../../state/useBench"
+import { useProblem } from "../Problem"
 import type { Answered } from "./useHangSearch"
 
 /** The best hang at each place, the flattest of all first, one press each. */
@@ -31,12 +30,10 @@ export function HangAnswers({ asked, answer }: Answered) {
 function Hang({ hang, asked, stale }: { hang: FlattestHang; asked: Answered["asked"]; stale: boolean }) {
   const bench = useBench()
   const units = useLive(({ preferences }) => preferences)
-  const [problem, setProblem] = useState<string | null>(null)
+  const { problem, told } = useProblem()
   const name = `${hangPlaceText(hang.place)}, ${hangSizeText(hang.swing, units)}`
   const tryIt = () => {
-    const result = hangWeight.run(bench, { asked, answer: hang, name })
-    setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
-    if (result.ok) bench.say(`${name} hung. Undo takes it back.`)
+    told(hangWeight.run(bench, { asked, answer: hang, name }), `${name} hung. Undo takes it back.`)
   }
   return (
     <li className="hills-answer">
@@ -54,11 +51,7 @@ function Hang({ hang, asked, stale }: { hang: FlattestHang; asked: Answered["ask
       >
         Try it
       </button>
-      {problem !== null && (
-        <p className="problem" role="alert">
-          {problem}
-        </p>
-      )}
+      {problem}
     </li>
   )
 }

@@ -1,8 +1,7 @@
+import { RADIAN_PER_DEGREE as DEGREE } from "../../core/constants"
 import { lockedFromPlumb } from "../../describe/hillText"
 import type { PlotContent, PlotLine } from "../plot/plotted"
 import type { MotionRun } from "./motionRun"
-
-const DEGREE = Math.PI / 180
 
 /** Part of the height kept free above the curves for the words that stand there. */
 const HEAD_ROOM = 0.14

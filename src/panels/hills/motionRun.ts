@@ -1,3 +1,4 @@
+import { RADIAN_PER_DEGREE as DEGREE } from "../../core/constants"
 import {
   type Manoeuvre,
   type MotionModel,
@@ -18,8 +19,6 @@ export interface MotionRun {
 export const SAMPLES_A_SECOND = 60
 /** How long the weight is watched after the bow has come to rest, s. */
 const WATCHED_S = 5
-
-const DEGREE = Math.PI / 180
 
 export interface Aim {
   readonly toDeg: number

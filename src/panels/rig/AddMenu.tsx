@@ -2,11 +2,11 @@ import { useState } from "react"
 import { addAccessory } from "../../commands/accessories"
 import { addChain, addPart } from "../../commands/parts"
 import { kindWords } from "../../describe/partNames"
-import { problemText } from "../../describe/problemText"
 import { chainAt } from "../../scene/address"
 import type { Result } from "../../scene/errors"
 import type { Element } from "../../scene/schema"
 import { useBench } from "../../state/useBench"
+import { useProblem } from "../Problem"
 import { pathAt, useWanted } from "./focus"
 import type { Adding } from "./structure"
 
@@ -15,7 +15,7 @@ export function AddMenu({ adding, title }: { adding: Adding; title: string }) {
   const bench = useBench()
   const want = useWanted()
   const [open, setOpen] = useState(false)
-  const [problem, setProblem] = useState<string | null>(null)
+  const { problem, told } = useProblem()
 
   const done = (
     result: Result<void>,
@@ -23,10 +23,8 @@ export function AddMenu({ adding, title }: { adding: Adding; title: string }) {
     what: string,
     control: "name" | "rename",
   ) => {
-    setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
-    if (!result.ok) return
+    if (!told(result, `${what} added to ${title}`).ok) return
     setOpen(false)
-    bench.say(`${what} added to ${title}`)
     const path = pathAt(bench, address)
     if (path === null) return
     want({ id: path, control })
@@ -74,11 +72,7 @@ export function AddMenu({ adding, title }: { adding: Adding; title: string }) {
           ))}
         </fieldset>
       )}
-      {problem !== null && (
-        <p className="problem" role="alert">
-          {problem}
-        </p>
-      )}
+      {problem}
     </>
   )
 }

@@ -3,6 +3,7 @@ import { renameItem } from "../../commands/parts"
 import { problemText } from "../../describe/problemText"
 import { type Address, valueAt } from "../../scene/address"
 import { useBench, useLive } from "../../state/useBench"
+import { Problem } from "../Problem"
 import { pathAt } from "./focus"
 
 /** As long as the file allows. */
@@ -60,11 +61,7 @@ export function NameField({ address, fallback }: { address: Address; fallback: s
           settle()
         }}
       />
-      {problem !== null && (
-        <p className="problem" id={`${id}-problem`} role="alert">
-          {problem}
-        </p>
-      )}
+      <Problem text={problem} id={`${id}-problem`} />
     </div>
   )
 }

@@ -1,7 +1,5 @@
-import { useState } from "react"
 import { setBoxed } from "../../commands/accessories"
 import { duplicateItem, moveItem, removeItem, setJoint } from "../../commands/parts"
-import { problemText } from "../../describe/problemText"
 import { valueAt } from "../../scene/address"
 import type { Result } from "../../scene/errors"
 import type { PartOf } from "../../scene/schema"
@@ -9,6 +7,7 @@ import { useBench, useLive } from "../../state/useBench"
 import { Check } from "../Check"
 import { Choice } from "../Choice"
 import { OwnedFields } from "../OwnedFields"
+import { useProblem } from "../Problem"
 import { nameOf, pathAt, useWanted } from "./focus"
 import { NameField } from "./NameField"
 import type { RowPlace } from "./structure"
@@ -59,16 +58,13 @@ function BoxSwitch({ row }: { row: RowPlace }) {
 function Actions({ row }: { row: RowPlace }) {
   const bench = useBench()
   const want = useWanted()
-  const [problem, setProblem] = useState<string | null>(null)
+  const { problem, told } = useProblem()
   const { address, index, count } = row
   const list = address.slice(0, -1)
 
   /** Runs a command; on success what now stands at `at` is selected, or nothing, and the keyboard goes on there. */
   const act = (result: Result<void>, said: string, after: () => void) => {
-    setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
-    if (!result.ok) return
-    bench.say(said)
-    after()
+    if (told(result, said).ok) after()
   }
   const move = (by: 1 | -1) => {
     const to = index + by
@@ -114,11 +110,7 @@ function Actions({ row }: { row: RowPlace }) {
       <button type="button" onClick={remove}>
         Remove
       </button>
-      {problem !== null && (
-        <p className="problem" role="alert">
-          {problem}
-        </p>
-      )}
+      {problem}
     </div>
   )
 }

@@ -1,10 +1,8 @@
-import { useState } from "react"
 import { addArm, removeItem } from "../../commands/parts"
-import { problemText } from "../../describe/problemText"
 import { type Address, valueAt } from "../../scene/address"
-import type { Result } from "../../scene/errors"
 import { useBench, useLive } from "../../state/useBench"
 import { OwnedFields } from "../OwnedFields"
+import { useProblem } from "../Problem"
 import { PairArms } from "./PairArms"
 
 /** The two arms of a V-bar: their angles, and adding or removing one with all it carries. */
@@ -22,11 +20,7 @@ export function VbarArms({ path, address }: { path: string; address: Address }) 
 function ArmFields({ side, path, vbar }: { side: "left" | "right"; path: string; vbar: Address }) {
   const bench = useBench()
   const present = useLive(({ scene }) => valueAt(scene, [...vbar, side]) !== undefined)
-  const [problem, setProblem] = useState<string | null>(null)
-  const told = (result: Result<void>, said: string) => {
-    setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
-    if (result.ok) bench.say(said)
-  }
+  const { problem, told } = useProblem()
   const toggle = () => {
     if (!present) return told(addArm.run(bench, { vbar, side }), `${side} arm added`)
     told(removeItem.run(bench, { address: [...vbar, side], name: `${side} arm` }), `${side} arm removed`)
@@ -38,11 +32,7 @@ function ArmFields({ side, path, vbar }: { side: "left" | "right"; path: string;
       <button type="button" onClick={toggle}>
         {present ? `Remove the ${side} arm` : `Add a ${side} arm`}
       </button>
-      {problem !== null && (
-        <p className="problem" role="alert">
-          {problem}
-        </p>
-      )}
+      {problem}
     </fieldset>
   )
 }

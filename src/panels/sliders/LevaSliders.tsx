@@ -7,6 +7,7 @@ import { slotTitle } from "../../describe/partNames"
 import { problemText } from "../../describe/problemText"
 import { type Slot, slotNamed } from "../../scene/slots"
 import { BenchContext, useBench } from "../../state/useBench"
+import { Problem } from "../Problem"
 import type { SliderGroup } from "./groups"
 import { levaTheme } from "./theme"
 
@@ -99,11 +100,7 @@ export function LevaSliders({ groups, units }: { groups: readonly SliderGroup[];
 
   return (
     <div ref={wrapper}>
-      {problem !== null && (
-        <p className="problem" role="alert">
-          {problem}
-        </p>
-      )}
+      <Problem text={problem} />
       <LevaPanel store={store} fill flat titleBar={false} hideCopyButton theme={levaTheme} />
     </div>
   )
