@@ -19,6 +19,13 @@ export type LimbParameter = (typeof limbParameters)[number]
 /** Rate of every parameter along the direction asked for. */
 export type ParameterRates = Readonly<Record<LimbParameter, number>>
 
-/** One parameter changing, the others still. */
-export const changing = (parameter: LimbParameter): ParameterRates =>
+const alone = (parameter: LimbParameter): ParameterRates =>
   Object.fromEntries(limbParameters.map((name) => [name, name === parameter ? 1 : 0])) as Record<LimbParameter, number>
+
+const alones = Object.fromEntries(limbParameters.map((name) => [name, alone(name)])) as Record<
+  LimbParameter,
+  ParameterRates
+>
+
+/** One parameter changing, the others still. */
+export const changing = (parameter: LimbParameter): ParameterRates => alones[parameter]

@@ -18,7 +18,7 @@ export interface LimbRates {
   readonly centre: PlanePoint
   readonly secondMoments: SecondMoments
   /** Of the state's nodes, which keep their place on their piece's grid: their `fraction` moves with `recurveFrom`. */
-  readonly nodes: readonly NodeRate[]
+  nodes(): NodeRate[]
 }
 
 export interface NodeRate extends PlanePoint {
@@ -68,14 +68,13 @@ export function ratesOf(
     }
   }
 
-  const nodes: NodeRate[] = []
-  for (let node = pass.firstNode; node <= pass.lastNode; node += 1) {
+  const nodeRate = (node: number): NodeRate => {
     const itsAcross = rateOf(pass.nodeAcross, node, laneRates)
     const itsAlong = rateOf(pass.nodeAlong, node, laneRates)
     const place = placeRate(entry(pass.nodeAcross, node), entry(pass.nodeAlong, node), itsAcross, itsAlong)
-    nodes.push({ ...place, angle: rateOf(pass.nodeAngle, node, laneRates) + answer.stringAngle })
+    return { ...place, angle: rateOf(pass.nodeAngle, node, laneRates) + answer.stringAngle }
   }
-  const tip = nodes[nodes.length - 1] as NodeRate
+  const tip = nodeRate(pass.lastNode)
   const tension = state.stringTension * (laneRates[1] / hold.load + scaling)
   const centre = placeRate(
     entry(pass.moments, 0),
@@ -92,7 +91,7 @@ export function ratesOf(
     contact: placeRate(0, 0, 0, 0),
     centre,
     secondMoments: secondMomentRates(limb.length, rates.length, state, answer, pass),
-    nodes,
+    nodes: () => Array.from({ length: pass.lastNode - pass.firstNode + 1 }, (_, i) => nodeRate(pass.firstNode + i)),
   }
 }
 

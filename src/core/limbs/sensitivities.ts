@@ -18,9 +18,8 @@ export type LimbSensitivities = Readonly<Record<LimbParameter, LimbRates>>
  * about to lift off the limb the derivatives are those of the side the state is on.
  */
 export function limbSensitivities(braced: BracedLimbs, state: LimbState): LimbSensitivities {
-  const at = differentiated(braced, state)
-  const brace = differentiated(braced, braced.brace)
-  const full = differentiated(braced, braced.full)
+  const { brace, full } = endsOf(braced)
+  const at = state === braced.brace ? brace : state === braced.full ? full : differentiated(braced, state)
   const ratesBy = (parameter: LimbParameter): LimbRates => {
     const rates = changing(parameter)
     const halfString = halfStringRate(braced.setup, brace.pass, brace.hold, rates)
@@ -33,6 +32,22 @@ export function limbSensitivities(braced: BracedLimbs, state: LimbState): LimbSe
     }
   }
   return Object.fromEntries(limbParameters.map((name) => [name, ratesBy(name)])) as Record<LimbParameter, LimbRates>
+}
+
+interface Ends {
+  readonly brace: Differentiated
+  readonly full: Differentiated
+}
+
+/** What every state of a bow depends on, worked out once for the bow. */
+const known = new WeakMap<BracedLimbs, Ends>()
+
+function endsOf(braced: BracedLimbs): Ends {
+  const found = known.get(braced)
+  if (found !== undefined) return found
+  const ends = { brace: differentiated(braced, braced.brace), full: differentiated(braced, braced.full) }
+  known.set(braced, ends)
+  return ends
 }
 
 function differentiated({ setup }: BracedLimbs, state: LimbState): Differentiated {

@@ -1,5 +1,11 @@
 import { RADIAN_PER_DEGREE as DEGREE } from "../../core/constants"
-import { type LimbRates, limbSensitivities } from "../../core/limbs"
+import {
+  type BracedLimbs,
+  type LimbRates,
+  type LimbSensitivities,
+  limbSensitivities,
+  type LimbState,
+} from "../../core/limbs"
 import { GRAM, MM } from "../assemble"
 import type { LimbPlace } from "../limbPlace"
 import { bracedLimbs, limbState } from "../recurvePlace"
@@ -16,7 +22,7 @@ export function recurveMotions(bow: RecurveBow, { drawFraction }: LimbPlace): Li
   const braced = bracedLimbs(bow)
   const state = limbState(bow, drawFraction)
   if (!braced.ok || !state.ok) throw new RangeError("these limbs have no solved shape")
-  const rates = limbSensitivities(braced.value, state.value)
+  const rates = ratesOf(braced.value, state.value)
   const mass = bow.limbs.massG * GRAM
   const of = (...terms: readonly (readonly [LimbRates, number])[]) => motionOf(mass, terms)
   return {
@@ -34,6 +40,15 @@ export function recurveMotions(bow: RecurveBow, { drawFraction }: LimbPlace): Li
     drawLength: of([rates.drawLength, 1], [rates.draw, drawFraction]),
     drawFraction: of([rates.draw, (bow.drawLengthMm - bow.braceHeightMm) * MM]),
   }
+}
+
+/** Kept by the state: it stays the same object while a rig is changed on limbs that are not. */
+const known = new WeakMap<LimbState, LimbSensitivities>()
+
+function ratesOf(braced: BracedLimbs, state: LimbState): LimbSensitivities {
+  const found = known.get(state) ?? limbSensitivities(braced, state)
+  known.set(state, found)
+  return found
 }
 
 /** A limb of `mass` (kg) under several rates at once, each so many times. */

@@ -70,7 +70,9 @@ describe("a limb's sensitivities against fourth-order differences of the solver"
         it(`${name}, ${pose}: every figure by ${parameter}`, () => {
           const limbs = braced(setup)
           const rates = limbSensitivities(limbs, drawn(limbs, draw))[parameter]
-          const got = figures(rates.halfString, rates as unknown as ReturnType<typeof drawn>)
+          const got = figures(rates.halfString, { ...rates, nodes: rates.nodes() } as unknown as ReturnType<
+            typeof drawn
+          >)
           const expected = differences(setup, draw, parameter)
           expect([...got.keys()]).toEqual([...expected.keys()])
           for (const [figure, slope] of expected) {
@@ -81,6 +83,17 @@ describe("a limb's sensitivities against fourth-order differences of the solver"
       }
     }
   }
+
+  it("are the same at an end of the draw whether the end is found again or taken from the bow", () => {
+    for (const [, setup] of bows) {
+      const limbs = braced(setup)
+      const again = limbSensitivities({ ...limbs }, { ...limbs.full })
+      for (const parameter of limbParameters) {
+        const { nodes: _, ...rates } = limbSensitivities(limbs, limbs.full)[parameter]
+        expect(again[parameter]).toMatchObject(rates)
+      }
+    }
+  })
 
   it("holds at brace itself: what moves with the brace height is its own rate and the draw's together", () => {
     for (const [, setup] of bows) {
