@@ -2,7 +2,7 @@ import type { Best } from "./best"
 import { type Bound, boundOf, type Range } from "./bounds"
 import { type Coordinates, coordinatesOf, coordinatesOfOptions } from "./coordinates"
 import { wholeOf } from "./enumerate"
-import { judge } from "./judge"
+import { judge, type Keys } from "./judge"
 import { combinationsOf, type FindProblem, firstOrders, strides } from "./problem"
 import { REACHES } from "./quantities"
 import { Tree } from "./tree"
@@ -84,6 +84,15 @@ export class Search {
     if (mine === undefined) return
     this.addOthers(-1, mine)
     this.push(mine, -1)
+  }
+
+  /** What a trunk's setups can at best come to; null when none can meet the limits. */
+  outlook(trunk: number): Keys | null {
+    if (combinationsOf(this.problem.trunks[trunk]!) === 0) return null
+    this.ready = this.prepare(trunk)
+    const root = new Int32Array(this.ready.trees.length)
+    this.addOthers(-1, root)
+    return this.hoped(root, -1)
   }
 
   /** Looks into up to `bundles` bundles. True when nothing is left of what was begun. */

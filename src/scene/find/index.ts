@@ -1,5 +1,8 @@
 export { type FoundSetup, foundSetup } from "./answers"
-export { type Miss, type MissQuestion, missesOf, missQuestions } from "./misses"
+export { type Miss, missOfLimit } from "./misses"
+export type { Asked, Order, Report } from "./pool/messages"
+export { type Outcome, type Progress, type RunningFind, startFind, type WorkerPort } from "./pool/pool"
+export { serveFind } from "./pool/serve"
 export {
   type FindQuestion,
   type FindTarget,

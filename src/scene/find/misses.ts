@@ -1,52 +1,48 @@
-import { chosenAt, type FindProblem, type Found, type Limit, limitedValue, missOf, wholeOf } from "../../core/find"
-import type { SetupSpace } from "./space"
+import {
+  type Answer,
+  chosenAt,
+  type FindProblem,
+  type Found,
+  type Limit,
+  limitedValue,
+  missOf,
+  wholeOf,
+} from "../../core/find"
+import { type FoundSetup, foundSetup } from "./answers"
 import type { FindTarget } from "./question"
+import type { SetupSpace } from "./space"
 
-/** What is asked when no setup meets every limit: for each limit, how near one can come to it. */
-export interface MissQuestion {
-  readonly key: keyof FindTarget
-  /** Whether the other limits are kept, or only this one is looked at. */
-  readonly others: boolean
-  readonly problem: FindProblem
-}
-
-/** How near to a limit the kit comes, in the unit of its key. */
+/** How near to a limit the kit comes when no setup meets them all, in the unit of its key. */
 export interface Miss {
   readonly key: keyof FindTarget
   /** Keeping all other limits; null when those cannot be kept even so. */
-  readonly nearest: { readonly value: number; readonly by: number; readonly order: number } | null
+  readonly nearest: { readonly value: number; readonly by: number; readonly setup: FoundSetup } | null
   /** Keeping no other limit; null when there is nothing to build at all. */
   readonly alone: { readonly value: number; readonly by: number } | null
 }
 
-export function missQuestions({ problem, limitKeys }: Pick<SetupSpace, "problem" | "limitKeys">): MissQuestion[] {
-  return limitKeys.flatMap((key, index) => [
-    { key, others: true, problem: { ...problem, count: 1, score: { kind: "miss", limit: index } } },
-    {
-      key,
-      others: false,
-      problem: { ...problem, count: 1, limits: [problem.limits[index]!], score: { kind: "miss", limit: 0 } },
-    },
-  ])
+/** The nearest miss of the limit at `index` of the problem's list. `search` answers a whole problem. */
+export function missOfLimit(
+  space: Pick<SetupSpace, "problem" | "limitKeys" | "rigAt">,
+  index: number,
+  search: (problem: FindProblem) => Answer,
+): Miss {
+  const { problem, limitKeys, rigAt } = space
+  const limit = problem.limits[index]!
+  const kept: FindProblem = { ...problem, count: 1, score: { kind: "miss", limit: index } }
+  const single: FindProblem = { ...problem, count: 1, limits: [limit], score: { kind: "miss", limit: 0 } }
+  const [nearest, alone] = [kept, single].map((asked) => search(asked).found[0])
+  return {
+    key: limitKeys[index]!,
+    nearest:
+      nearest === undefined
+        ? null
+        : { ...missed(problem, limit, nearest), setup: foundSetup({ problem: kept, rigAt }, nearest) },
+    alone: alone === undefined ? null : missed(problem, limit, alone),
+  }
 }
 
-/** The answers to `missQuestions`, in their order, put together by limit. */
-export function missesOf(
-  { problem, limitKeys }: Pick<SetupSpace, "problem" | "limitKeys">,
-  answers: readonly (Found | null)[],
-): Miss[] {
-  return limitKeys.map((key, index) => {
-    const limit = problem.limits[index]!
-    const [kept, alone] = [answers[2 * index] ?? null, answers[2 * index + 1] ?? null]
-    return {
-      key,
-      nearest: kept === null ? null : { ...valueAt(problem, limit, kept), order: kept.order },
-      alone: alone === null ? null : valueAt(problem, limit, alone),
-    }
-  })
-}
-
-function valueAt(problem: FindProblem, limit: Limit, { order }: Found): { value: number; by: number } {
+function missed(problem: FindProblem, limit: Limit, { order }: Found): { value: number; by: number } {
   const { trunk, options } = chosenAt(problem, order)
   const { sums, reaches } = wholeOf(problem, trunk, options)
   const value = limitedValue(problem, limit, sums, reaches)

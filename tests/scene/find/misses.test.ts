@@ -1,6 +1,6 @@
 import { expect, test } from "vitest"
 import { searchWhole } from "../../../src/core/find"
-import { missesOf, missQuestions, questionFor, setupSpace } from "../../../src/scene/find"
+import { missOfLimit, questionFor, setupSpace } from "../../../src/scene/find"
 import { readKit } from "../../../src/scene/kit"
 import { validateScene } from "../../../src/scene/parse"
 import { evaluate } from "../../../src/scene/evaluate"
@@ -16,18 +16,18 @@ const kit = needed(readKit(kitDocument()))
 
 function missed(target: ReturnType<typeof questionFor>["target"]) {
   const space = needed(setupSpace(bow, kit, { ...questionFor(bow), mostDiscs: 3, target }))
-  const answers = missQuestions(space).map(({ problem }) => searchWhole(problem).found[0] ?? null)
-  return { space, none: searchWhole(space.problem).found.length === 0, misses: missesOf(space, answers) }
+  const misses = space.limitKeys.map((_, index) => missOfLimit(space, index, searchWhole))
+  return { none: searchWhole(space.problem).found.length === 0, misses }
 }
 
 test("a limit out of the kit's reach is missed by itself; what comes nearest to it weighs what is said", () => {
-  const { space, none, misses } = missed({ forwardMm: [900, 920], massMaxG: 3900 })
+  const { none, misses } = missed({ forwardMm: [900, 920], massMaxG: 3900 })
   expect(none).toBe(true)
   const [forward, mass] = misses
   expect(forward?.key).toBe("forwardMm")
   expect(forward?.nearest?.by).toBeCloseTo(900 - forward!.nearest!.value, 9)
   expect(forward?.alone?.by).toBeGreaterThan(100)
-  const { now } = needed(evaluate({ ...bow, rig: space.rigAt(forward!.nearest!.order) }))
+  const { now } = needed(evaluate({ ...bow, rig: [...forward!.nearest!.setup.rig] }))
   expect(now.centre[0] * 1e3).toBeCloseTo(forward!.nearest!.value, 9)
   // With the forward limit kept nothing is left, so the mass is not what binds; alone it is easily met.
   expect(mass).toEqual({ key: "massMaxG", nearest: null, alone: expect.objectContaining({ by: 0 }) })
