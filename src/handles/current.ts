@@ -12,19 +12,20 @@ export interface Holds {
   readonly shape: string
 }
 
-const known = new WeakMap<Evaluation, Holds>()
+const known = new WeakMap<Evaluation, { readonly mount: string | null; readonly holds: Holds }>()
 
-/** The handles and switches of the scene on the bench, worked out once an evaluation. */
-export function holds({ scene, evaluation }: BenchState): Holds {
+/** The handles and switches of the scene on the bench, worked out once an evaluation and chosen mount. */
+export function holds({ scene, evaluation, selected }: BenchState): Holds {
+  const mount = selected?.startsWith("mounts/") ? selected : null
   const found = known.get(evaluation)
-  if (found !== undefined) return found
-  const handles = handlesOf(scene, evaluation)
+  if (found?.mount === mount) return found.holds
+  const handles = handlesOf(scene, evaluation, mount)
   const switches = extenderSwitches(scene, evaluation)
   const shape = [...handles.map(({ key, label }) => `${key} ${label}`), ...switches.map(({ label }) => label)].join(
     "\n",
   )
   const made: Holds = { handles, switches, shape }
-  known.set(evaluation, made)
+  known.set(evaluation, { mount, holds: made })
   return made
 }
 

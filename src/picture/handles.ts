@@ -19,9 +19,10 @@ const BELOW_MOUNT = 0.03
 
 /**
  * Everything in the picture that can be dragged, chain by chain from the front mount's outward, then the string: the
- * order in which the Tab key visits them. `evaluation` must be that of `scene`.
+ * order in which the Tab key visits them. The front mount, which is where the riser's maker put it, and mounts that carry
+ * nothing are to be had only while they are `chosen`, a path. `evaluation` must be that of `scene`.
  */
-export function handlesOf(scene: Scene, { now }: Evaluation): Handle[] {
+export function handlesOf(scene: Scene, { now }: Evaluation, chosen: string | null = null): Handle[] {
   const slot = (key: string) => slotNamed(scene, key)
   const nameOf = (path: string) => partTitle(scene, path)
   const distinct = distinctNames()
@@ -117,9 +118,7 @@ export function handlesOf(scene: Scene, { now }: Evaluation): Handle[] {
 
   const used = new Set(scene.rig.filter(({ chain }) => chain.length > 0).map(({ mount }) => mount))
   for (const mount of mountNames) {
-    if (!used.has(mount)) continue
-    // The front mount is where the riser's maker put it; its place is typed in, not dragged.
-    if (mount !== "front") mountHandles(mount)
+    if (chosen === `mounts/${mount}` || (used.has(mount) && mount !== "front")) mountHandles(mount)
     for (const part of now.parts) if (part.path.startsWith(`${mount}/`)) partHandle(part)
   }
   stringHandles()

@@ -4,8 +4,8 @@ import { MM, nockPoint } from "../scene/assemble"
 import { drawAt, type LimbPlace } from "../scene/limbPlace"
 import type { Scene } from "../scene/schema"
 
-/** The line of pull is drawn this far behind the nock, m: the hand end of a forearm, clear of the string's knob. */
-const RAY = 0.2
+/** The line of pull is drawn this far behind the nock, m: only the hand's end of the forearm, but clear of the string's knob. */
+const RAY = 0.15
 /** The nock height's knob stands this far up the string from the nock, m. */
 const UP_STRING = 0.09
 
@@ -27,13 +27,4 @@ export function pullLine({ bow, archer }: Scene, limbs: LimbPlace): readonly [Ve
 export function onString({ stringEnds, draw }: LimbPlace, nockHeightMm: number): Vec3 {
   const nock: Vec3 = [-draw, nockHeightMm * MM, 0]
   return along(nock, unit(subtract(stringEnds[0], nock)), UP_STRING)
-}
-
-/**
- * What a picture keeps room for besides what it shows: nock and line of pull at full draw, so that it stands still
- * while the bow is drawn. Bow axes, m.
- */
-export function drawRoom(scene: Scene): readonly [nock: Vec3, pullEnd: Vec3] {
-  const nock = nockAt(scene, 1)
-  return [nock, pullEnd(nock, scene.archer.elbowElevationDeg)]
 }

@@ -67,8 +67,8 @@ export function Stage({ host, card, onProjector }: StageProps) {
       <group ref={bow} matrixAutoUpdate={false}>
         <group ref={parts}>
           <Parts />
+          <Piece make={mounts} />
         </group>
-        <Piece make={mounts} />
         <Piece make={target} />
         <Piece make={ellipsoid} />
         <Piece make={arcs} />

@@ -1,7 +1,7 @@
 import { along, multiply, type Vec3 } from "../core/solids"
 import { hillRise } from "../picture/hill"
 import { riserEnds } from "../picture/outline/riser"
-import { drawRoom } from "../picture/pull"
+import { nockAt, pullLine } from "../picture/pull"
 import { nockPoint } from "../scene/assemble"
 import type { Evaluation, WeighedPart } from "../scene/evaluate"
 
@@ -11,7 +11,14 @@ import type { Evaluation, WeighedPart } from "../scene/evaluate"
  */
 export function reachPoints({ scene, now }: Evaluation): Vec3[] {
   const { limbs, parts, rotation } = now
-  const points: Vec3[] = [[0, 0, 0], now.centre, ...limbs.stringEnds, ...drawRoom(scene)]
+  // Room for the nock at full draw, so that the string can be drawn in a picture that holds still.
+  const points: Vec3[] = [
+    [0, 0, 0],
+    now.centre,
+    ...limbs.stringEnds,
+    nockAt(scene, 1),
+    ...(pullLine(scene, limbs) ?? []),
+  ]
   for (const curve of limbs.curves ?? []) points.push(...curve)
   for (const solid of limbs.solids) points.push(solid.centre)
   for (const part of parts) points.push(...partPoints(part, scene.accessories))

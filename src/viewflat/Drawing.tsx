@@ -61,7 +61,7 @@ export function Drawing({ evaluation, frames, page, preferences, marked }: Props
   const level = above.top < beneath ? Math.max(beneath, above.bottom + 2 * GROUND_GAP) : beneath
   const { hill } = contents
   const floor = hill === null ? level : onPage(frames.side, onHill(hill, 0)).y
-  const knobs = handlesOf(scene, evaluation).map((handle) =>
+  const knobs = handlesOf(scene, evaluation, marked[1] ?? null).map((handle) =>
     around(draws[handle.seen](handle.place(handle.value)), KNOB, KNOB),
   )
 

@@ -1,6 +1,6 @@
 import { add, along, distance, multiply, scale, subtract, type Vec3 } from "../core/solids"
 import type { Pane } from "../picture/handle"
-import { drawRoom } from "../picture/pull"
+import { nockAt, pullLine } from "../picture/pull"
 import { MM, nockPoint, stringLine } from "../scene/assemble"
 import type { Evaluation } from "../scene/evaluate"
 import { bandOf } from "./band"
@@ -19,16 +19,19 @@ export interface BothContents extends Readonly<Record<Pane, Contents>> {
 
 /** What both drawings must have room for. */
 export function contentsOf(evaluation: Evaluation): BothContents {
-  const { rotation, pose } = evaluation.now
+  const { scene } = evaluation
+  const { rotation, pose, limbs } = evaluation.now
   const points = reachOf(evaluation).map((point) => multiply(rotation, point))
   const contents = (pane: Pane, more: readonly FlatPoint[] = []): Contents => {
     const flat = [...points.map(flatten[pane]), ...more]
     return { points: flat, extent: { across: range(flat, 0), up: range(flat, 1) } }
   }
   const hill = hillUnder(points.map(flatten.side), pose.slopeDeg)
-  // The line of pull is drawn from the side only.
-  const pull = flatten.side(multiply(rotation, drawRoom(evaluation.scene)[1]))
-  return { side: contents("side", hill === null ? [pull] : [pull, ...hillPoints(hill)]), top: contents("top"), hill }
+  // The side drawing keeps room for the nock at full draw, so that the string can be drawn on a page that holds still;
+  // the line of pull is drawn from the side only, once somebody pulls.
+  const pull = pullLine(scene, limbs) ?? []
+  const room = [nockAt(scene, 1), ...pull].map((point) => flatten.side(multiply(rotation, point)))
+  return { side: contents("side", hill === null ? room : [...room, ...hillPoints(hill)]), top: contents("top"), hill }
 }
 
 function range(points: readonly FlatPoint[], index: 0 | 1): [number, number] {
@@ -40,7 +43,6 @@ function range(points: readonly FlatPoint[], index: 0 | 1): [number, number] {
 function reachOf({ scene, now }: Evaluation): Vec3[] {
   const { limbs, parts } = now
   const points: Vec3[] = [
-    drawRoom(scene)[0],
     [0, 0, HALF_BOW],
     [0, 0, -HALF_BOW],
     ...(limbs.curves?.flat() ?? limbs.solids.flatMap(({ centre }) => corners(centre, [0.1, 0.1, 0.03]))),

@@ -1,7 +1,7 @@
 import { expect, type Page, test } from "@playwright/test"
 import { dragByMouse, middle, openFlat, touch, wayOf } from "./handlesPage"
 import { handle, handleValue, numbersShown, numberShown, open, press } from "./page"
-import { undo, undoTheOneStep } from "./panelsPage"
+import { field, showSheet, undo, undoTheOneStep } from "./panelsPage"
 import type { ReadoutKey } from "../../src/describe/readouts"
 
 test.describe.configure({ mode: "parallel" })
@@ -10,6 +10,8 @@ const ROD = "front/rod:lengthMm"
 const SPLAY = "front/vbar/left:splayDeg"
 const OTHER_SPLAY = "front/vbar/right:splayDeg"
 const STACK = "front/weights:count"
+/** A mount of the compound that carries nothing. */
+const UNUSED = "upper"
 
 /** Scenes that have between them every kind of handle. */
 const rigs = ["target-recurve-drooped-bar", "compound-front-and-back-bar", "field-recurve-swinging-weights"]
@@ -307,4 +309,48 @@ test("in the solid picture a handle is dragged where its knob is, and the camera
   expect(Math.hypot(after.x - still.x, after.y - still.y)).toBeLessThan(30)
   await undoTheOneStep(page)
   await expect.poll(() => handleValue(rod)).toBe(value)
+})
+
+test("the front mount and an unused one are dragged once one is at them in the Bow sheet", async ({ page }) => {
+  await openFlat(page, "compound-front-and-back-bar")
+  const front = handle(page, "mounts/front:atMm.forward")
+  await expect(front).toHaveCount(0)
+  await showSheet(page, "Bow")
+  await page.locator("summary", { hasText: "Mounts" }).click()
+  await field(page, "mounts/front:atMm.up").focus()
+  const forward = await numberShown(page, "centreMm.forward")
+  await dragByMouse(page, "mounts/front:atMm.forward", 30)
+  await expect.poll(() => numberShown(page, "centreMm.forward")).toBeGreaterThan(forward)
+  await undoTheOneStep(page)
+
+  const unused = handle(page, `mounts/${UNUSED}:atMm.up`)
+  await expect(unused).toHaveCount(0)
+  await field(page, `mounts/${UNUSED}:atMm.up`).focus()
+  await expect(front).toHaveCount(0)
+  const value = await handleValue(unused)
+  await press(page, `mounts/${UNUSED}:atMm.up`, "ArrowUp")
+  await expect(field(page, `mounts/${UNUSED}:atMm.up`)).toHaveValue(String(value + 1))
+  const from = await middle(unused)
+  await page.mouse.move(from.x, from.y)
+  await page.mouse.down()
+  await page.mouse.move(from.x, from.y - 25)
+  await page.mouse.up()
+  await expect.poll(() => handleValue(unused)).toBeGreaterThan(value + 10)
+})
+
+test("a tap on a mount's bushing in the solid picture makes it one to drag, a tap beside the bow ends that", async ({
+  page,
+}) => {
+  await open(page, "./?scene=compound-front-and-back-bar")
+  const at = handle(page, `mounts/${UNUSED}:atMm.up`)
+  await showSheet(page, "Bow")
+  await page.locator("summary", { hasText: "Mounts" }).click()
+  await field(page, `mounts/${UNUSED}:atMm.up`).focus()
+  const place = await middle(at)
+  const picture = page.locator(".view3d canvas")
+  const box = (await picture.boundingBox())!
+  await page.mouse.click(box.x + 30, box.y + 30)
+  await expect(at).toHaveCount(0)
+  await page.mouse.click(place.x, place.y)
+  await expect(at).toHaveCount(1)
 })

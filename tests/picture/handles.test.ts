@@ -85,6 +85,28 @@ describe("the handles of a scene", () => {
     }
   })
 
+  it("stand on the front mount and on a mount that carries nothing only while it is chosen", () => {
+    const scene = sceneOf(rigged({ front: [rod()] }))
+    const keys = (chosen: string | null) => handlesOf(scene, evaluationOf(scene), chosen).map(({ key }) => key)
+    const always = ["front/rod:lengthMm", "pose:draw"]
+    expect(keys(null)).toEqual(always)
+    expect(keys("front/rod")).toEqual(always)
+    expect(keys("mounts/front")).toEqual([
+      "mounts/front:atMm.up",
+      "mounts/front:atMm.forward",
+      "mounts/front:pitchDeg",
+      "mounts/front:yawDeg",
+      ...always,
+    ])
+    expect(scene.mounts.lower).toBeDefined()
+    expect(keys("mounts/lower")).toEqual([
+      "front/rod:lengthMm",
+      "mounts/lower:atMm.up",
+      "mounts/lower:atMm.forward",
+      "pose:draw",
+    ])
+  })
+
   it("do not turn a chain that is the same whichever way its mount points", () => {
     const scene = sceneOf(rigged({ lower: [discs({ count: 0 }), swing()] }))
     expect(handles(scene).map(({ key }) => key)).toEqual([

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest"
 import { multiply } from "../../src/core/solids"
 import { handlesOf } from "../../src/picture/handles"
+import { nockAt } from "../../src/picture/pull"
 import type { Pane } from "../../src/picture/handle"
 import { contentsOf } from "../../src/viewflat/contents"
 import { arrangeFrames, boxOf, fits, flatten, onPage, type Page } from "../../src/viewflat/frames"
@@ -55,6 +56,15 @@ describe("the frames of the flat drawings", () => {
       })
     }
   }
+
+  it("have room at brace for the nock at full draw, so that the string can be drawn while they stay", () => {
+    for (const space of Object.values(pages)) {
+      const scene = scenes["bare bow"]
+      const { side, top } = contentsOf(evaluationOf(scene))
+      const { x } = onPage(arrangeFrames(space, side, top).side, flatten.side(nockAt(scene, 1)))
+      expect(x).toBeGreaterThan(space.edge / 2)
+    }
+  })
 
   it("are drawn, cut off, even where there is no room at all", () => {
     const { side, top } = contentsOf(evaluationOf(scenes["bare bow"]))

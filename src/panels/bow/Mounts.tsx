@@ -1,3 +1,4 @@
+import { select } from "../../commands/bench"
 import { addMount } from "../../commands/bow"
 import { removeItem } from "../../commands/parts"
 import { mountNames } from "../../scene/mountNames"
@@ -10,6 +11,7 @@ import { useProblem } from "../Problem"
 export function Mounts() {
   return (
     <>
+      <p className="sheet-hint">While you are at a mount here, it can be dragged in the picture too.</p>
       {mountNames.map((mount) => (
         <MountFields key={mount} mount={mount} />
       ))}
@@ -28,7 +30,7 @@ function MountFields({ mount }: { mount: MountName }) {
     told(removeItem.run(bench, { address: ["mounts", mount], name }), `${name} removed`)
   }
   return (
-    <fieldset className="mount-fields">
+    <fieldset className="mount-fields" onFocus={() => present && select.run(bench, `mounts/${mount}`)}>
       <legend>{`${mount.charAt(0).toUpperCase()}${mount.slice(1)} mount`}</legend>
       <OwnedFields owner={`mounts/${mount}`} />
       {used ? (

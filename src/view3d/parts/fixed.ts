@@ -49,6 +49,9 @@ export function mountsDrawing(looks: Looks): Drawn {
   const bushings = mountNames.map(() => mesh(unitTube, looks.surface("metal")))
   const posts = mountNames.map(() => mesh(unitTube, looks.surface("riser")))
   object.add(...bushings, ...posts)
+  mountNames.forEach((name, index) => {
+    bushings[index]!.userData.path = posts[index]!.userData.path = `mounts/${name}`
+  })
   let drawn: unknown = null
   return {
     object,
