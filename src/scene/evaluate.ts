@@ -62,9 +62,20 @@ export function evaluate(scene: Scene): Result<Evaluation> {
     now,
     principal: principal(now.aboutCentre),
     pitchInertiaFree: pitchInertiaFree(now),
-    stripped: compose(bareParts(scene, place.value).flatMap((part) => part.solids)),
+    stripped: stripped(bareParts(scene, place.value)),
     fullDraw: drawn.value,
   })
+}
+
+const strippedOf = new WeakMap<readonly Part[], MassProperties>()
+
+/** The bow with no rig; composed once for the same parts. */
+function stripped(parts: readonly Part[]): MassProperties {
+  const known = strippedOf.get(parts)
+  if (known !== undefined) return known
+  const whole = compose(parts.flatMap((part) => part.solids))
+  strippedOf.set(parts, whole)
+  return whole
 }
 
 /** The balance at full draw, uncanted, on a slope. */

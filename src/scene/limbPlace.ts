@@ -23,9 +23,28 @@ export interface LimbPlace {
   readonly curves: readonly [readonly Vec3[], readonly Vec3[]] | null
 }
 
-/** The limbs at draw fraction `t` (0 … 1). */
-export const placeLimbs = (bow: Bow, t: number): Result<LimbPlace> =>
-  bow.kind === "compound" ? success(compoundPlace(bow, t)) : recurvePlace(bow, t)
+/** A bow's limbs braced, at full draw, and at the draw asked for last. */
+interface Placed {
+  readonly ends: Map<number, Result<LimbPlace>>
+  last: { readonly t: number; readonly place: Result<LimbPlace> } | null
+}
+
+const placed = new WeakMap<Bow, Placed>()
+
+/**
+ * The limbs at draw fraction `t` (0 … 1). The same object for the same bow and draw, so that whoever draws or weighs
+ * them sees that nothing has changed while the rig is being edited.
+ */
+export function placeLimbs(bow: Bow, t: number): Result<LimbPlace> {
+  const kept = placed.get(bow) ?? { ends: new Map(), last: null }
+  placed.set(bow, kept)
+  const known = kept.ends.get(t) ?? (kept.last?.t === t ? kept.last.place : undefined)
+  if (known !== undefined) return known
+  const place = bow.kind === "compound" ? success(compoundPlace(bow, t)) : recurvePlace(bow, t)
+  if (t === 0 || t === 1) kept.ends.set(t, place)
+  else kept.last = { t, place }
+  return place
+}
 
 /** Draw from the grip pivot at draw fraction t, m. */
 export const drawAt = (bow: Bow, t: number): number =>

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest"
 import { GRAVITY } from "../../src/core/constants"
 import { pendulumOf } from "../../src/core/swing"
 import { swingWeight } from "../../src/scene/assemble"
-import { evaluate, fullDraw } from "../../src/scene/evaluate"
+import { type Evaluation, evaluate, fullDraw } from "../../src/scene/evaluate"
 import { figuresOf } from "../../src/scene/figures"
 import { readScene } from "../../src/scene/parse"
 import type { PartOf, Scene } from "../../src/scene/schema"
@@ -145,4 +145,21 @@ test("principal moments are those of the tensor about the centre", () => {
     [now.aboutCentre.xx + now.aboutCentre.yy + now.aboutCentre.zz],
   )
   expectTensor(now.aboutCentre, evaluated(posed(0, 15, 4)).now.aboutCentre)
+})
+
+test("while only the rig is edited, limbs and bare bow are the same objects, so that nobody draws or weighs them again", () => {
+  const scene = read(fullDocument())
+  const edited: Scene = { ...scene, rig: scene.rig.slice(1) }
+  const [before, after] = [scene, edited].map((each) => {
+    const result = evaluate(each)
+    if (!result.ok) throw new Error(JSON.stringify(result.errors))
+    return result.value
+  }) as [Evaluation, Evaluation]
+  expect(after.now.limbs).toBe(before.now.limbs)
+  expect(after.fullDraw.limbs).toBe(before.fullDraw.limbs)
+  expect(after.stripped).toBe(before.stripped)
+  expect(after.now.mass).toBeLessThan(before.now.mass)
+  const heavier = evaluate({ ...scene, bow: { ...scene.bow, riser: { ...scene.bow.riser, massG: 1703 } } })
+  if (!heavier.ok) throw new Error(JSON.stringify(heavier.errors))
+  expect(heavier.value.stripped.mass - before.stripped.mass).toBeCloseTo(1.703 - scene.bow.riser.massG / 1e3, 12)
 })

@@ -46,9 +46,9 @@ export function stringSolids(bow: Bow, limbs: LimbPlace): Solid[] {
 const difference = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]]
 
 /** What is fixed to the bow besides the rig. No size: a point. */
-export function accessoryParts(scene: Scene): Part[] {
+export function accessoryParts(accessories: Scene["accessories"]): Part[] {
   const named = nameCounter()
-  return scene.accessories.map((accessory, index) => {
+  return accessories.map((accessory, index) => {
     const mass = accessory.massG * GRAM
     const centre = metres(accessory.centreMm)
     const solid = accessory.sizeMm ? box(mass, centre, metres(accessory.sizeMm)) : pointSolid(mass, centre)
