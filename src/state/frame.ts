@@ -33,15 +33,28 @@ export function createFrameStore(store: StoreApi<BenchState>, nextFrame: (tell: 
   }
 }
 
-/** Next animation frame, or soon after in a tab that is not being drawn, where frames do not come. */
+let waiting: (() => void)[] = []
+
+/**
+ * Next animation frame, or soon after in a tab that is not being drawn, where frames do not come. All that asked
+ * before it are called in turn, in one task.
+ */
 export function soon(tell: () => void): void {
-  let done = false
+  waiting.push(tell)
+  if (waiting.length > 1) return
   const once = () => {
-    if (done) return
-    done = true
     cancelAnimationFrame(frame)
     clearTimeout(timer)
-    tell()
+    const now = waiting
+    waiting = []
+    for (const each of now) {
+      try {
+        each()
+      } catch (reason) {
+        // One that fails must not keep the others waiting.
+        reportError(reason)
+      }
+    }
   }
   const frame = requestAnimationFrame(once)
   const timer = setTimeout(once, 250)

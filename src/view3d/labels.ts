@@ -25,8 +25,6 @@ export interface Labels {
   keepClear(name: string, at: Vec3, radius: number): void
   /** Moves all labels to where their points are now, off the boxes that are `taken`. */
   place(projector: Projector, width: number, height: number, taken: readonly Box[]): void
-  /** Whether wishes have come since they were last placed. */
-  waiting(): boolean
 }
 
 interface Label {
@@ -44,15 +42,9 @@ const GAP = { near: 10, far: 44 }
 export function createLabels(host: HTMLElement): Labels {
   const labels = new Map<string, Label>()
   const clear = new Map<string, { readonly at: Vec3; readonly radius: number }>()
-  let waiting = false
   return {
-    waiting: () => waiting,
-    keepClear(name, at, radius) {
-      waiting = true
-      clear.set(name, { at, radius })
-    },
+    keepClear: (name, at, radius) => void clear.set(name, { at, radius }),
     put(name, wish) {
-      waiting = true
       const known = labels.get(name)
       if (wish === null) {
         known?.element.remove()
@@ -70,7 +62,6 @@ export function createLabels(host: HTMLElement): Labels {
       labels.set(name, label)
     },
     place(projector, width, height, occupied) {
-      waiting = false
       const taken = [...occupied]
       for (const { at, radius } of clear.values()) {
         const { x, y } = projector.project(at)

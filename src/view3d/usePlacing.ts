@@ -23,11 +23,6 @@ export function usePlacing(card: Card, onProjector: (projector: Projector | null
       const { width, height } = get().size
       picture.labels.place(projector, width, height, handles ?? [])
     }
-    let request = 0
-    const late = () => {
-      request = 0
-      if (picture.labels.waiting()) place()
-    }
     const projector: LiveProjector = {
       ...createProjector(camera),
       occupy(boxes) {
@@ -42,14 +37,12 @@ export function usePlacing(card: Card, onProjector: (projector: Projector | null
         picture.looks.pixels.set(width, height)
         const moved = projector.refresh(width, height)
         if (moved || handles === null) place()
-        else if (request === 0 && picture.labels.waiting()) request = requestAnimationFrame(late)
         card.place(projector, width, height)
       },
       announced: false,
     }
     get().invalidate()
     return () => {
-      cancelAnimationFrame(request)
       placing.current = null
       onProjector(null)
     }

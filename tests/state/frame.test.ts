@@ -1,6 +1,6 @@
-import { expect, test } from "vitest"
+import { afterEach, expect, test, vi } from "vitest"
 import { setNumber } from "../../src/commands/numbers"
-import { createFrameStore } from "../../src/state/frame"
+import { createFrameStore, soon } from "../../src/state/frame"
 import { fullBench } from "./benches"
 
 /** A frame store whose frames come when the test says so. */
@@ -79,4 +79,31 @@ test("a listener that leaves is not told again, and the others are", () => {
   drag(577)
   frame()
   expect(told).toEqual(["leaver", "stayer", "stayer"])
+})
+
+afterEach(() => vi.unstubAllGlobals())
+
+test("all that wait for the next frame share it, and one that fails keeps none of the others waiting", () => {
+  const frames: (() => void)[] = []
+  const reported: unknown[] = []
+  vi.stubGlobal("requestAnimationFrame", (run: () => void) => frames.push(run))
+  vi.stubGlobal("cancelAnimationFrame", () => undefined)
+  vi.stubGlobal("reportError", (reason: unknown) => reported.push(reason))
+  const called: number[] = []
+  soon(() => called.push(2))
+  soon(() => {
+    throw new Error("drawn wrong")
+  })
+  soon(() => {
+    called.push(3)
+    soon(() => called.push(5))
+  })
+  expect(frames).toHaveLength(1)
+  frames.shift()?.()
+  expect(called).toEqual([2, 3])
+  expect(reported).toEqual([new Error("drawn wrong")])
+  // What was asked for meanwhile comes with the frame after.
+  expect(frames).toHaveLength(1)
+  frames.shift()?.()
+  expect(called).toEqual([2, 3, 5])
 })

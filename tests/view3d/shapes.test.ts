@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest"
 import { compose, principal, type Vec3 } from "../../src/core/solids"
 import { newScene } from "../../src/scene/templates"
-import { arcEnd, arcSweep, emptyArc, layArc } from "../../src/view3d/shapes/arc"
+import { arcEnd, arcIndices, arcSweep, emptyArc, FULLEST, layArc } from "../../src/view3d/shapes/arc"
 import { smoothThrough } from "../../src/picture/outline/smoothThrough"
 import { ellipsoidAxes } from "../../src/view3d/shapes/ellipsoid"
 import { loft } from "../../src/view3d/shapes/loft"
@@ -151,6 +151,23 @@ describe("turn-resistance arrows", () => {
     expect(Math.hypot(...at)).toBeCloseTo(0.2, 12)
     expect(at[0] * heading[0] + at[1] * heading[1]).toBeCloseTo(0, 12)
     expect(heading[0]).toBeLessThan(0)
+  })
+
+  it("laid whole are drawn in part, from their beginning to within the arrow's head", () => {
+    const mesh = emptyArc()
+    layArc(mesh, 0.2, 0.006, -0.5, FULLEST)
+    expect(arcIndices(FULLEST)).toBe(mesh.indices.length)
+    expect(arcIndices(0)).toBe(0)
+    for (const sweep of [0.3, 1, 2, 5]) {
+      const drawn = mesh.indices.slice(0, arcIndices(sweep))
+      const angles = [...drawn].map((at) => {
+        const angle = Math.atan2(mesh.positions[at * 3 + 1]!, mesh.positions[at * 3]!) + 0.5
+        return angle < -1e-6 ? angle + 2 * Math.PI : angle
+      })
+      expect(Math.max(...angles) - sweep).toBeGreaterThanOrEqual(-1e-6)
+      // The head is 24 mm long; on the smallest circle, 130 mm, that is 0.18.
+      expect(Math.max(...angles) - sweep).toBeLessThan(0.07)
+    }
   })
 })
 

@@ -40,6 +40,8 @@ export function groundOverlay(looks: Looks, labels: Labels): Drawn {
     depthWrite: false,
     opacity: 0.32,
     side: DoubleSide,
+    // Flat: three would draw its two sides one after the other, and take the material for a new one each time.
+    forceSinglePass: true,
   })
   const plane = new PlaneGeometry(1, 1).rotateX(-Math.PI / 2)
   const shade = mesh(plane, shadeMaterial)

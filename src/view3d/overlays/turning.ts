@@ -1,13 +1,13 @@
-import { Group, Matrix4, type Mesh, MeshBasicMaterial } from "three"
+import { Group, Matrix4, MeshBasicMaterial } from "three"
 import { multiply, type Vec3 } from "../../core/solids"
 import { turnLabel } from "../../describe/pictureWords"
 import type { Labels } from "../labels"
 import type { Looks } from "../looks"
 import type { Drawn } from "../picture"
-import { arcEnd, arcSweep, emptyArc, layArc } from "../shapes/arc"
+import { arcEnd, arcIndices, arcSweep, emptyArc, FULLEST, layArc } from "../shapes/arc"
 import { ellipsoidAxes } from "../shapes/ellipsoid"
 import { layAlong, mesh } from "../shapes/placing"
-import { changed, geometryOf, unitCircle, unitCone, unitSphere } from "../shapes/solids"
+import { geometryOf, unitCircles, unitCone, unitSphere } from "../shapes/solids"
 
 /** Drawn at half its true size, so that it stays inside the picture; its label says so. */
 const ELLIPSOID_SCALE = 0.5
@@ -19,10 +19,7 @@ export function ellipsoidOverlay(looks: Looks, labels: Labels): Drawn {
   const material = new MeshBasicMaterial({ transparent: true, opacity: 0.1, depthWrite: false })
   looks.follow("ink", (colour) => material.color.copy(colour))
   const body = mesh(unitSphere, material)
-  const circles = [0, 1, 2].map(() => mesh(unitCircle, looks.stroke("ink", 1.3, 0.55)))
-  circles[1]!.rotation.x = Math.PI / 2
-  circles[2]!.rotation.y = Math.PI / 2
-  object.add(body, ...circles)
+  object.add(body, mesh(unitCircles, looks.stroke("ink", 1.3, 0.55)))
   const stretch = new Matrix4()
   return {
     object,
@@ -84,11 +81,13 @@ export function arcsOverlay(looks: Looks, labels: Labels): Drawn {
     const z: Vec3 = [x[1] * y[2] - x[2] * y[1], x[2] * y[0] - x[0] * y[2], x[0] * y[1] - x[1] * y[0]]
     group.matrix.set(x[0], y[0], z[0], 0, x[1], y[1], z[1], 0, x[2], y[2], z[2], 0, 0, 0, 0, 1)
     const data = emptyArc()
-    const bent: Mesh = mesh(geometryOf(data), material)
+    // Laid whole once; a shorter arc draws less of it, so that a drag sends no shapes to the graphics card.
+    layArc(data, turn.radius, THICKNESS, turn.start, FULLEST)
+    const bent = mesh(geometryOf(data), material)
     const head = mesh(unitCone, material)
     group.add(bent, head)
     object.add(group)
-    return { turn, data, bent, head, x, y, sweep: Number.NaN }
+    return { turn, bent, head, x, y, sweep: Number.NaN }
   })
   return {
     object,
@@ -101,8 +100,7 @@ export function arcsOverlay(looks: Looks, labels: Labels): Drawn {
         const sweep = arcSweep(multiple)
         if (sweep !== arc.sweep) {
           arc.sweep = sweep
-          layArc(arc.data, radius, THICKNESS, start, sweep)
-          changed(arc.bent.geometry)
+          arc.bent.geometry.setDrawRange(0, arcIndices(sweep))
           const { at, heading } = arcEnd(radius, start + sweep)
           layAlong(arc.head, at, heading, HEAD.length, HEAD.radius)
         }

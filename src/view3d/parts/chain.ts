@@ -63,9 +63,11 @@ export function weightsPart(looks: Looks): PartDrawing {
       const thickness = element.thicknessMm * 1e-3
       layAlong(discs, axis.start, axis.direction, thickness, axis.outerRadius)
       // In the stack's own measure each disc is 1 long, so their places never change.
-      for (; laid < element.count; laid++) discs.setMatrixAt(laid, place.makeTranslation(laid, 0, 0))
+      for (; laid < element.count; laid++) {
+        discs.setMatrixAt(laid, place.makeTranslation(laid, 0, 0))
+        discs.instanceMatrix.needsUpdate = true
+      }
       discs.count = element.count
-      discs.instanceMatrix.needsUpdate = true
       discs.boundingSphere = null
       discs.boundingBox = null
     },

@@ -2,7 +2,7 @@ import type { Vec3 } from "../../core/solids"
 import { emptyMesh, type MeshData, putNormal, putVertex } from "./meshData"
 
 /** Longest sweep of a turn-resistance arc: an arrow that closed on itself would not show which way it points. */
-const FULLEST = (330 * Math.PI) / 180
+export const FULLEST = (330 * Math.PI) / 180
 /** Multiple of the stripped bow at which half of the longest sweep is reached. */
 const HALF_AT = 4
 
@@ -17,7 +17,12 @@ export function arcSweep(multiple: number): number {
 }
 
 const SIDES = 8
-const SEGMENTS = 48
+const SEGMENTS = 96
+/** Numbers in the index of one segment: two triangles a side. */
+const INDICES = SIDES * 6
+
+/** How much of the index of an arc laid over `FULLEST` draws it over `sweep`, to the end of a segment within the arrow's head. */
+export const arcIndices = (sweep: number): number => Math.ceil((sweep / FULLEST) * SEGMENTS - 1e-9) * INDICES
 
 /** A bent tube in the x-y plane, to be laid by `layArc`. */
 export function emptyArc(): MeshData {

@@ -107,16 +107,19 @@ export const unitStroke = strokeGeometry([
 ])
 
 const CIRCLE = 72
-/** Radius 1 in the x-y plane. */
-export const unitCircle = strokeGeometry(
-  Array.from({ length: CIRCLE }, (_, index) => {
-    const point = (at: number): Point => [
-      Math.cos((2 * Math.PI * at) / CIRCLE),
-      Math.sin((2 * Math.PI * at) / CIRCLE),
-      0,
-    ]
-    return [point(index), point(index + 1)] as const
-  }),
+/** Three circles of radius 1 about the origin, square to the axes. */
+export const unitCircles = strokeGeometry(
+  [0, 1, 2].flatMap((axis) =>
+    Array.from({ length: CIRCLE }, (_, index) => {
+      const point = (at: number): Point => {
+        const angle = (2 * Math.PI * at) / CIRCLE
+        const p = [Math.cos(angle), Math.sin(angle)]
+        p.splice(axis, 0, 0)
+        return p as unknown as Point
+      }
+      return [point(index), point(index + 1)] as const
+    }),
+  ),
 )
 
 /** The twelve edges of a box of size 1 about the origin. */
