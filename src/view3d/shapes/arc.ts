@@ -22,7 +22,8 @@ const SEGMENTS = 96
 const INDICES = SIDES * 6
 
 /** How much of the index of an arc laid over `FULLEST` draws it over `sweep`, to the end of a segment within the arrow's head. */
-export const arcIndices = (sweep: number): number => Math.ceil((sweep / FULLEST) * SEGMENTS - 1e-9) * INDICES
+export const arcIndices = (sweep: number): number =>
+  Math.max(0, Math.ceil((sweep / FULLEST) * SEGMENTS - 1e-9)) * INDICES
 
 /** A bent tube in the x-y plane, to be laid by `layArc`. */
 export function emptyArc(): MeshData {
