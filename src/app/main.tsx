@@ -4,6 +4,7 @@ import { arrivingFileRules } from "../files/fileRules"
 import { keepSafe } from "../files/keepSafe"
 import type { Notice } from "../state/bench"
 import { createFrameStore, soon } from "../state/frame"
+import { followReadings } from "../state/spreads"
 import { BenchContext } from "../state/useBench"
 import { App } from "./App"
 import { ErrorScreen } from "./ErrorScreen"
@@ -24,6 +25,7 @@ async function start(host: HTMLElement): Promise<void> {
   keepSafe(bench, storage, () => sceneAsked(location.search))
   listenForShortcuts(bench)
   whenReady(fetchRules)
+  followReadings(bench, async () => (await import("../scene/measure")).appliedSpreads)
   const access = { bench, frames: createFrameStore(bench.store, soon) }
   createRoot(host).render(
     <BenchContext value={access}>
