@@ -66,4 +66,4 @@ const figures = ({ report, measured, evaluation }: Sheet) =>
 
 /** A file's own words stay on their line and give the terminal no orders. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what it is about
-const printable = (text: string): string => text.replace(/[\u0000-\u001f\u007f-\u009f]/g, "\ufffd")
+export const printable = (text: string): string => text.replace(/[\u0000-\u001f\u007f-\u009f]/g, "\ufffd")

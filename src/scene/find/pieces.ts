@@ -98,12 +98,12 @@ export function stackCount({ discs, stock }: Kinds, most: number): number {
 
 /**
  * Chains of at most an extender, a rod, a damper and a stack, in that order, without those that load a rod past its
- * maker's rated end weight. `arm`: for a V-bar's arm, where nothing hangs without a rod.
+ * maker's rated end weight. `arm`: for a V-bar's arm, where nothing hangs without a rod; `none`: it may be missing.
  */
 export function chainOptions(
   kinds: Kinds,
   stacks: readonly Ends[],
-  { arm, extenders, none }: { arm: boolean; extenders: boolean; none: boolean },
+  { arm, extenders, none, rod: needsRod }: { arm: boolean; extenders: boolean; none: boolean; rod: boolean },
 ): ChainOption[] {
   const rods = kinds.rods.filter(({ use, kind }) => use !== (arm ? "front" : "side") && kinds.stock[kind]! > 0)
   const inner = extenders ? [null, ...kinds.extenders] : [null]
@@ -112,7 +112,7 @@ export function chainOptions(
   )
   const options: ChainOption[] = []
   for (const extender of inner) {
-    for (const rod of arm ? rods : [null, ...rods]) {
+    for (const rod of arm || needsRod ? rods : [null, ...rods]) {
       const limit = rod?.part.maxEndWeightG
       for (const end of ends) {
         if (limit !== undefined && massG(end.elements) > limit + RATING_SLACK_G) continue

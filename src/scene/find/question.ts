@@ -20,6 +20,8 @@ export const questionSchema = z.strictObject({
   vbarMount: z.nullable(mountName),
   /** Both arms of a V-bar alike, or each for itself. */
   arms: z.enum(["alike", "free"]),
+  /** Whether the front mount, if built anew, always gets a rod, and the V-bar's mount a V-bar. */
+  always: z.strictObject({ frontRod: z.boolean(), vbar: z.boolean() }),
   mostDiscs: defaulted(questionFields.mostDiscs),
   /** Where balance point and turn resistance are judged: level, at brace or at full draw. */
   hold: z.enum(["brace", "drawn"]),
@@ -44,7 +46,7 @@ export type FindTarget = FindQuestion["target"]
 
 /**
  * The question a scene suggests: its own targets, its own V-bar's mount or else the front one, and every mount that
- * carries something other than a swing weight, which the kit has none of.
+ * carries something other than a swing weight, which the kit has none of. What has a front rod or a V-bar keeps one.
  */
 export function questionFor(scene: Scene): FindQuestion {
   const present = mountNames.filter((mount) => scene.mounts[mount] !== undefined)
@@ -60,6 +62,10 @@ export function questionFor(scene: Scene): FindQuestion {
     mounts,
     vbarMount: vbarMount !== null && mounts.includes(vbarMount) ? vbarMount : null,
     arms: "alike",
+    always: {
+      frontRod: scene.rig.some(({ mount, chain }) => mount === "front" && chain.some(({ part }) => part === "rod")),
+      vbar: chainsOf(scene).some(({ arm }) => arm !== undefined),
+    },
     mostDiscs: questionFields.mostDiscs.fallback ?? 0,
     hold: "brace",
     target: { ...scene.target },

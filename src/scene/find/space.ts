@@ -38,10 +38,14 @@ export function setupSpace(scene: Scene, kit: Kit, question: FindQuestion): Resu
   const kinds = kindsOf(kit)
   const { mounts, vbarMount } = question
   const trunks = trunksOf(scene, kinds, question)
-  const single = chainOptions(kinds, stacksOf(kinds, question.mostDiscs), { arm: false, extenders: true, none: true })
+  const stacks = stacksOf(kinds, question.mostDiscs)
   const others = mounts
     .filter((mount) => mount !== vbarMount)
-    .map((mount) => ({ mount, branch: mountBranch(scene.mounts[mount]!, single, kinds) }))
+    .map((mount) => {
+      const rod = mount === "front" && question.always.frontRod
+      const chains = chainOptions(kinds, stacks, { arm: false, extenders: true, none: true, rod })
+      return { mount, branch: mountBranch(scene.mounts[mount]!, chains, kinds) }
+    })
   const held = trunks.reduce((sum, { branches }) => sum + branches.reduce((rows, { count }) => rows + count, 0), 0)
   if (held > MOST_OPTIONS) return failure({ code: "not-allowed", path: "mostDiscs", message: tooMany(held) })
   const limits = limitsOf(question.target)
@@ -117,18 +121,19 @@ interface BuiltTrunk {
 
 /** Extender and V-bar, in all pairs, on the V-bar's mount; a single bare trunk when there is no such mount. */
 function trunksOf(scene: Scene, kinds: Kinds, question: FindQuestion): BuiltTrunk[] {
-  const { vbarMount, arms, mostDiscs } = question
+  const { vbarMount, arms, mostDiscs, always } = question
   const many = kinds.stock.length
   if (vbarMount === null) return [{ own: noBranch(many, []).options, branches: [], chain: () => [] }]
   const mount = scene.mounts[vbarMount]!
   const { start, direction } = lineOf(mount)
   const stacks = stacksOf(kinds, mostDiscs)
-  const tips = chainOptions(kinds, stacks, { arm: false, extenders: false, none: true })
-  const armChains = chainOptions(kinds, stacks, { arm: true, extenders: false, none: arms === "free" })
+  const rod = vbarMount === "front" && always.frontRod
+  const tips = chainOptions(kinds, stacks, { arm: false, extenders: false, none: true, rod })
+  const armChains = chainOptions(kinds, stacks, { arm: true, extenders: false, none: arms === "free", rod: true })
   const sets: Side[][] = arms === "alike" ? [["left", "right"]] : [["left"], ["right"]]
   const trunks: BuiltTrunk[] = []
   for (const extender of [null, ...kinds.extenders]) {
-    for (const vbar of [null, ...kinds.vbars]) {
+    for (const vbar of always.vbar ? kinds.vbars : [null, ...kinds.vbars]) {
       const elements = [extender, vbar].flatMap((piece) => (piece === null ? [] : [piece.part as Element]))
       const takes = [extender, vbar].flatMap((piece) => (piece === null ? [] : [piece.kind]))
       const own = chainBranch([chainOption({ elements, takes })], start, direction, many)

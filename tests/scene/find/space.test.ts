@@ -45,7 +45,15 @@ function smallKit(): Kit {
 }
 
 const question = (more: Partial<FindQuestion> = {}): FindQuestion => ({
-  ...{ mounts: ["front"], vbarMount: "front", arms: "alike", mostDiscs: 2, hold: "brace", target: {} },
+  ...{
+    mounts: ["front"],
+    vbarMount: "front",
+    arms: "alike",
+    mostDiscs: 2,
+    hold: "brace",
+    always: { frontRod: false, vbar: false },
+    target: {},
+  },
   ...{ score: "nearest", count: 20 },
   ...more,
 })
@@ -256,6 +264,24 @@ describe("what may be built where", () => {
       rig.flatMap(({ chain }) => chain.flatMap((part) => (part.part === "vbar" ? names(part.left?.chain) : []))),
     )
     expect([new Set(front), new Set(side)]).toEqual([new Set(["long"]), new Set(["short"])])
+  })
+
+  test("a front rod and a V-bar that must be there are there", () => {
+    const rigs = (always: FindQuestion["always"]) => {
+      const space = spaceOf(question({ always, mostDiscs: 1 }))
+      return Array.from(
+        { length: combinations(space.problem) },
+        (_, order) =>
+          space
+            .rigAt(order)
+            .find(({ mount }) => mount === "front")
+            ?.chain.map(({ part }) => part) ?? [],
+      )
+    }
+    const free = rigs({ frontRod: false, vbar: false })
+    expect(free.filter((parts) => parts.includes("rod") && parts.includes("vbar")).length).toBeLessThan(free.length)
+    const both = rigs({ frontRod: true, vbar: true })
+    expect(both).toEqual(free.filter((parts) => parts.includes("rod") && parts.includes("vbar")))
   })
 
   test("an order leads to its own options and back to the same rig", () => {

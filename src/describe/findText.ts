@@ -1,0 +1,92 @@
+import type { FindTarget, Miss, Outcome, Progress, ScoreName } from "../scene/find"
+import type { Element, RigEntry } from "../scene/schema"
+import { said, type Shown, type UnitChoice } from "./format"
+import { kindWords } from "./partNames"
+import { short } from "./placeWords"
+import { targetWords } from "./suggestions"
+
+/** What each way of ranking puts first. */
+export const scoreWords: Readonly<Record<ScoreName, string>> = {
+  nearest: "nearest to the middle of the targets",
+  lightest: "lightest",
+  steadiest: "most turn resistance",
+  steadyForMass: "most turn resistance for its mass",
+}
+
+/** What each limit of a search is called in a sentence, and what it measures. */
+export const limitWords: Readonly<Record<keyof FindTarget, { readonly name: string; readonly quantity: Shown }>> = {
+  ...targetWords,
+  reachForwardMm: { name: "how far the rig reaches forward", quantity: "length" },
+  reachSideMm: { name: "how far the rig reaches to a side", quantity: "length" },
+  pitchLeast: { name: "pitch resistance", quantity: "inertia" },
+  yawLeast: { name: "yaw resistance", quantity: "inertia" },
+  rollLeast: { name: "roll resistance", quantity: "inertia" },
+}
+
+/** "256,017,408", and beyond fifteen digits in powers of ten: a count of combinations. */
+export const countText = (count: number): string => {
+  if (count < 1e15) return count.toLocaleString("en")
+  const power = Math.floor(Math.log10(count))
+  return `${(count / 10 ** power).toFixed(1)} × 10^${power}`
+}
+
+/** How much of the search is done, in one sentence; the end of it says whether the list is proved. */
+export function coverText({ combinations, covered }: Progress, end: "proved" | "stopped" | null): string {
+  const all = countText(combinations)
+  if (end === "proved") return `All ${all} combinations are covered: this list is proved.`
+  const share = `${combinations > 0 ? ((100 * covered) / combinations).toFixed(covered < combinations ? 1 : 0) : 0}\u00a0%`
+  return end === null
+    ? `${share} of ${all} combinations covered.`
+    : `Stopped with ${share} of ${all} combinations covered: the best so far, not proved.`
+}
+
+/** What came of a search that ended, in a sentence or two. */
+export function outcomeText(outcome: Extract<Outcome, { kind: "searched" }>): string {
+  const cover = coverText(outcome, outcome.proved ? "proved" : "stopped")
+  const trouble = outcome.trouble === null ? "" : `The search broke off (${outcome.trouble}). `
+  if (outcome.setups.length > 0) return trouble + cover
+  if (!outcome.proved) return `${trouble}Nothing found yet. ${cover}`
+  return `No setup from this kit meets every limit; all ${countText(outcome.combinations)} combinations are covered.`
+}
+
+/** What is known of one limit when nothing meets them all. */
+export function missText({ key, nearest, alone }: Miss, units: UnitChoice): string {
+  const { name, quantity } = limitWords[key]
+  const value = (number: number) => said(number, quantity, units)
+  const title = name.charAt(0).toUpperCase() + name.slice(1)
+  if (alone === null) return `${title}: there is nothing to build.`
+  if (alone.by > 0)
+    return `${title}: out of reach of this kit; the nearest is ${value(alone.value)}, ${value(alone.by)} off.`
+  if (nearest === null) return `${title}: can be met by itself; the other limits cannot be met.`
+  if (nearest.by > 0) {
+    return `${title}: binds; with the other limits kept the nearest is ${value(nearest.value)}, ${value(nearest.by)} off.`
+  }
+  return `${title}: is met.`
+}
+
+/** What a rig is made of, mount by mount: "Front: extender 100, V-bar (40°/5°: side rod 254, 3 × 28 g), …". */
+export function rigText(rig: readonly RigEntry[], units: UnitChoice): string {
+  if (rig.length === 0) return "nothing on the bow"
+  const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
+  return rig.map(({ mount, chain }) => `${capital(mount)}: ${chainText(chain, units)}`).join(". ")
+}
+
+const chainText = (chain: readonly Element[], units: UnitChoice): string =>
+  chain.length === 0 ? "nothing" : chain.map((element) => elementText(element, units)).join(", ")
+
+function elementText(element: Element, units: UnitChoice): string {
+  const name = element.label ?? kindWords[element.part]
+  if (element.part === "weights") return `${element.count} × ${element.label ?? short(element.eachG, "mass", units)}`
+  if (element.part !== "vbar") return name
+  const sides = (["left", "right"] as const).flatMap((side) => {
+    const arm = element[side]
+    if (arm === undefined) return []
+    const angles = `${short(arm.splayDeg, "angle", units)}/${short(arm.droopDeg, "angle", units)}`
+    return [{ side, text: `${angles}: ${chainText(arm.chain, units)}` }]
+  })
+  const [first, second] = sides
+  if (first === undefined) return name
+  if (second === undefined) return `${name} (${first.side} ${first.text})`
+  if (first.text === second.text) return `${name} (both ${first.text})`
+  return `${name} (left ${first.text}; right ${second.text})`
+}

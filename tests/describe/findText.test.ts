@@ -1,0 +1,63 @@
+import { expect, test } from "vitest"
+import { countText, coverText, missText, outcomeText, rigText } from "../../src/describe/findText"
+import type { FoundSetup } from "../../src/scene/find"
+import { defaultPreferences as units } from "../../src/state/preferences"
+
+test("counts have separators, and very large ones powers of ten", () => {
+  expect([countText(1234567), countText(2.3e16)]).toEqual(["1,234,567", "2.3 × 10^16"])
+})
+
+test("how much is covered: under way, proved, or stopped", () => {
+  const half = { combinations: 4000, covered: 1700, setups: [] }
+  expect(coverText(half, null)).toBe("42.5\u00a0% of 4,000 combinations covered.")
+  expect(coverText(half, "stopped")).toBe(
+    "Stopped with 42.5\u00a0% of 4,000 combinations covered: the best so far, not proved.",
+  )
+  expect(coverText({ ...half, covered: 4000 }, "proved")).toBe(
+    "All 4,000 combinations are covered: this list is proved.",
+  )
+})
+
+test("an outcome says what broke, what was found and whether that is proved", () => {
+  const base = { kind: "searched" as const, combinations: 50, covered: 50, proved: true, trouble: null, misses: [] }
+  const one = [{ order: 3 } as FoundSetup]
+  expect(outcomeText({ ...base, setups: one })).toBe("All 50 combinations are covered: this list is proved.")
+  expect(outcomeText({ ...base, setups: [] })).toBe(
+    "No setup from this kit meets every limit; all 50 combinations are covered.",
+  )
+  expect(outcomeText({ ...base, setups: one, covered: 20, proved: false, trouble: "out of memory" })).toBe(
+    "The search broke off (out of memory). Stopped with 40.0\u00a0% of 50 combinations covered: the best so far, not proved.",
+  )
+  expect(outcomeText({ ...base, setups: [], covered: 20, proved: false })).toMatch(/^Nothing found yet\. Stopped/)
+})
+
+test("a miss says whether the limit binds, is out of reach, or waits for the others", () => {
+  const setup = {} as FoundSetup
+  const nearest = { value: 37, by: 3, setup }
+  expect(missText({ key: "forwardMm", nearest, alone: { value: 45, by: 0 } }, units)).toBe(
+    "Balance point forward: binds; with the other limits kept the nearest is 37.0\u00a0mm, 3.0\u00a0mm off.",
+  )
+  expect(missText({ key: "yawLeast", nearest: null, alone: { value: 0.25, by: 0.05 } }, units)).toBe(
+    "Yaw resistance: out of reach of this kit; the nearest is 0.250\u00a0kg·m², 0.050\u00a0kg·m² off.",
+  )
+  expect(missText({ key: "massMaxG", nearest: null, alone: { value: 2331, by: 0 } }, units)).toBe(
+    "Mass: can be met by itself; the other limits cannot be met.",
+  )
+  expect(missText({ key: "massMaxG", nearest: { ...nearest, by: 0 }, alone: { value: 2331, by: 0 } }, units)).toBe(
+    "Mass: is met.",
+  )
+})
+
+test("a rig is told mount by mount, arms alike once", () => {
+  const rod = { part: "rod", label: "long", massG: 100, lengthMm: 700, outerMm: 18, innerMm: 15 } as const
+  const discs = { part: "weights", count: 3, eachG: 28, outerMm: 25, thicknessMm: 7 } as const
+  const arm = (splayDeg: number) => ({ splayDeg, droopDeg: 5, chain: [rod, discs] as (typeof rod | typeof discs)[] })
+  const vbar = { part: "vbar", massG: 90, lengthMm: 30, outerMm: 28, armOffsetMm: 20 } as const
+  expect(rigText([], units)).toBe("nothing on the bow")
+  expect(rigText([{ mount: "front", chain: [{ ...vbar, left: arm(40), right: arm(40) }, rod] }], units)).toBe(
+    "Front: V-bar (both 40°/5°: long, 3 × 28\u00a0g), long",
+  )
+  expect(rigText([{ mount: "back", chain: [{ ...vbar, left: arm(40), right: arm(35) }] }], units)).toBe(
+    "Back: V-bar (left 40°/5°: long, 3 × 28\u00a0g; right 35°/5°: long, 3 × 28\u00a0g)",
+  )
+})
