@@ -1,0 +1,3 @@
+export { type Landing, landing } from "./arrow"
+export { dampingFor, noseDrop, stringStiffness } from "./held"
+export { angularMomentum, type Hold, type Nudge, nudged, nudgeEnergy, type NudgeTrace } from "./nudge"
