@@ -8,15 +8,20 @@ import "./sliders/sliders.css"
 /** The key numbers as sliders, for trying things out by feel. */
 export default function SlidersSheet() {
   const [select] = useState(shapeSelector)
+  const [folded] = useState(() => new Set<string>())
   const { signature, groups } = useLive(select)
   const units = useLive(({ preferences }) => preferences)
   return (
     <section className="sliders" aria-label="Sliders">
       <p className="sliders-note">
-        Drag to try things out. The Rig and Bow sheets have the same numbers as text fields, and more of them, for the
-        keyboard and for exact values.
+        Drag to try things out, or type into a box; Escape gives it up. The Rig and Bow sheets have more numbers.
       </p>
-      <LevaSliders key={`${signature} ${units.lengthUnit} ${units.massUnit}`} groups={groups} units={units} />
+      <LevaSliders
+        key={`${signature} ${units.lengthUnit} ${units.massUnit}`}
+        groups={groups}
+        units={units}
+        folded={folded}
+      />
     </section>
   )
 }

@@ -4,7 +4,8 @@ const FONT = 'system-ui, "Segoe UI", Roboto, "Helvetica Neue", "Noto Sans", "Dej
 /** leva in the page's own colours, which follow the light and the dark theme by themselves. */
 export const levaTheme = {
   colors: {
-    elevation1: "var(--panel)",
+    // The part of a track that is not filled; the panel itself is covered by the next.
+    elevation1: "var(--line)",
     elevation2: "var(--panel)",
     elevation3: "var(--panel-sunk)",
     accent1: "var(--ink-soft)",
@@ -27,8 +28,8 @@ export const levaTheme = {
   fontWeights: { folder: "650" },
   sizes: {
     rootWidth: "100%",
-    controlWidth: "168px",
-    numberInputMinWidth: "64px",
+    controlWidth: "150px",
+    numberInputMinWidth: "60px",
     scrubberWidth: "12px",
     scrubberHeight: "24px",
     rowHeight: "32px",
