@@ -12,6 +12,8 @@ import { handleAt, type LayerView } from "./view"
 const STILL = 3
 /** A stack grows by one disc each time the pointer has gone this far, px, or one disc's picture where that is more. */
 const PX_PER_DISC = 12
+/** Elbow and nock go no faster than a step in so many px: a degree or a few millimetres turn a good balance into a bad one. */
+const PX_PER_FINE_STEP = 2
 
 /**
  * Dragging by mouse, pen and touch. Written on pointer events themselves: one press has one owner, its pointerId, and
@@ -41,7 +43,7 @@ export function listenForDrags(layer: HTMLElement, bench: Bench, projector: Proj
     const { project } = paneOf(projector, handle.seen)
     const { min, max, step } = handle.field
     const place = (value: number) => multiply(rotation, handle.place(value))
-    const least = handle.kind === "count" ? PX_PER_DISC : 0
+    const least = handle.kind === "count" ? PX_PER_DISC : handle.lifts ? PX_PER_FINE_STEP : 0
     const valueAt = startDrag({ place, value: handle.value, min, max, step }, project, held.from, least)
     const adjustment = beginAdjustment(bench, handle)
     held.adjustment = adjustment

@@ -54,7 +54,7 @@ export function createArranger(layer: HTMLElement): Arranger {
       wasNarrow = narrow
       const places = placesOf(state, projector, !narrow)
       if (state.gesture === null || places.some(({ id }) => !shifts.has(id))) {
-        shifts = shiftsOf(places, state, projector, coarse.matches ? SPACING.coarse : SPACING.fine)
+        shifts = shiftsOf(places, state, projector, coarse.matches ? SPACING.coarse : SPACING.fine, size)
       }
       const tipped = view.typing === null ? (view.dragged ?? view.hovered ?? view.focused) : null
       const boxes: Box[] = []

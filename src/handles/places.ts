@@ -6,6 +6,7 @@ import { paneOf } from "../picture/panes"
 import type { Projected, Projector } from "../picture/projector"
 import type { BenchState } from "../state/bench"
 import { holds } from "./current"
+import type { PictureSize } from "./tip"
 
 /** Where one knob belongs in the picture. */
 export interface Placed {
@@ -47,19 +48,26 @@ export function placesOf(state: BenchState, projector: Projector, withSwitches: 
   return places
 }
 
-/** How far each visible knob is to stand from its place, so that none lies on another or on the balance point. */
+/**
+ * How far each visible knob is to stand from its place, so that none lies on another, on the balance point or, where its
+ * place is in the picture, across the picture's edge.
+ */
 export function shiftsOf(
   places: readonly Placed[],
   state: BenchState,
   projector: Projector,
   spacing: number,
+  { width, height }: PictureSize,
 ): Map<string, ScreenPoint> {
   const { rotation, centre } = state.evaluation.now
   const visible = places.filter(({ at }) => at.visible)
   // The string is thin and mostly bare: its knob stays on it, and others give way.
   visible.sort((a, b) => Number(isDraw(b)) - Number(isDraw(a)))
   const balance = paneOf(projector, "side").project(multiply(rotation, centre))
-  const shifts = spreadApart([balance, ...visible.map(({ at }) => at)], spacing)
+  const within = ({ x, y }: ScreenPoint, edge: number) =>
+    x >= edge && x <= width - edge && y >= edge && y <= height - edge
+  const wanted = (place: ScreenPoint, of: ScreenPoint) => !within(of, 0) || within(place, spacing / 2)
+  const shifts = spreadApart([balance, ...visible.map(({ at }) => at)], spacing, wanted)
   return new Map(visible.map(({ id }, index) => [id, shifts[index + 1]!]))
 }
 

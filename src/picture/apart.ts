@@ -18,16 +18,22 @@ const candidates: readonly ScreenPoint[] = [
 
 /**
  * How far to move each knob, px, so that no two are nearer than `spacing` (centre to centre). Earlier points keep
- * their place, later ones give way to the nearest free one around theirs. Always the same for the same points. A
- * point with no free place within `RINGS` spacings stays where it is.
+ * their place, later ones give way to the nearest free one around theirs, a `wanted` one if there is. Always the same
+ * for the same points. A point with no free place within `RINGS` spacings stays where it is.
  */
-export function spreadApart(points: readonly ScreenPoint[], spacing: number): ScreenPoint[] {
+export function spreadApart(
+  points: readonly ScreenPoint[],
+  spacing: number,
+  wanted: (place: ScreenPoint, of: ScreenPoint) => boolean = () => true,
+): ScreenPoint[] {
   const taken: ScreenPoint[] = []
   return points.map((point) => {
-    const free = candidates.find(({ x, y }) => {
-      const [px, py] = [point.x + x * spacing, point.y + y * spacing]
-      return taken.every((other) => Math.hypot(other.x - px, other.y - py) >= spacing - 1e-6)
-    })
+    const at = ({ x, y }: ScreenPoint): ScreenPoint => ({ x: point.x + x * spacing, y: point.y + y * spacing })
+    const isFree = (shift: ScreenPoint) => {
+      const { x, y } = at(shift)
+      return taken.every((other) => Math.hypot(other.x - x, other.y - y) >= spacing - 1e-6)
+    }
+    const free = candidates.find((shift) => wanted(at(shift), point) && isFree(shift)) ?? candidates.find(isFree)
     const shift = free === undefined ? NO_SHIFT : { x: free.x * spacing, y: free.y * spacing }
     taken.push({ x: point.x + shift.x, y: point.y + shift.y })
     return shift

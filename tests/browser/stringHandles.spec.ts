@@ -111,8 +111,9 @@ for (const picture of ["flat", "solid"] as const) {
       await test.step(key, async () => {
         const at = handle(page, key)
         const [value, lift] = [await handleValue(at), await numberShown(page, "fullDraw.liftNm")]
-        await dragByMouse(page, key, 17, false)
+        await dragByMouse(page, key, 16, false)
         await expect.poll(() => handleValue(at)).toBeGreaterThan(value)
+        expect(await handleValue(at), "a step in two px").toBeLessThanOrEqual(value + 8)
         await expect.poll(async () => sign * ((await numberShown(page, "fullDraw.liftNm")) - lift)).toBeGreaterThan(0.1)
         const change = (await numberShown(page, "fullDraw.liftNm")) - lift
         await expect(tip(page, "effect")).toHaveText(

@@ -48,6 +48,24 @@ describe("moving knobs apart", () => {
     )
   })
 
+  it("takes a wanted place where there is a free one, further off or not, and any other where there is none", () => {
+    const points = [
+      { x: 31, y: 20 },
+      { x: 17, y: 20 },
+      { x: 5, y: 20 },
+    ]
+    const right = ({ x }: { x: number }) => x >= 13
+    const shifts = spreadApart(points, 26, right)
+    shifts.forEach(({ x, y }, index) => {
+      expect(points[index]!.x + x).toBeGreaterThanOrEqual(13)
+      expect(Math.hypot(x, y)).toBeLessThan(60)
+    })
+    const none = () => false
+    expect(spreadApart(points, 26, none)).toEqual(spreadApart(points, 26))
+    const far = ({ x }: { x: number }, of: { x: number }) => of.x !== 5 || x >= 13
+    expect(spreadApart(points, 26, far).slice(0, 2)).toEqual(spreadApart(points, 26).slice(0, 2))
+  })
+
   it("gives the same answer for the same points", () => {
     const points = Array.from({ length: 23 }, (_, i) => ({ x: (i * 37) % 50, y: (i * 53) % 70 }))
     expect(spreadApart(points, 26)).toEqual(spreadApart(points, 26))
