@@ -2,6 +2,7 @@ import { Component, lazy, type ReactNode, Suspense, useCallback, useEffect, useR
 import { lookFrom } from "../commands/bench"
 import type { Projector } from "../picture/projector"
 import type { CameraPreset } from "../state/bench"
+import { playedNow } from "../state/played"
 import { useBench, useLive } from "../state/useBench"
 import { FlatView } from "../viewflat/FlatView"
 
@@ -33,6 +34,7 @@ export function Stage() {
     setDrawing("flat")
   }, [])
   const solid = drawing === "solid"
+  const moving = useLive((state) => playedNow(state) !== null)
   const projector = solid ? solidProjector : flatProjector
 
   return (
@@ -49,7 +51,9 @@ export function Stage() {
       )}
       {projector !== null && (
         <Suspense fallback={null}>
-          <HandleLayer projector={projector} />
+          <div className="stage-handles" inert={moving}>
+            <HandleLayer projector={projector} />
+          </div>
           {drawing !== "loading" && <Ready />}
         </Suspense>
       )}

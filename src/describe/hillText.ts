@@ -1,10 +1,9 @@
 import { RADIAN_PER_DEGREE as DEGREE } from "../core/constants"
-import type { MotionTrace } from "../core/swing/motion"
 import type { SceneError } from "../scene/errors"
 import type { HangPlace, SlopeComparison } from "../scene/hills"
 import { csvText } from "./csv"
 import { errorText } from "./errorText"
-import { fixed, said, type UnitChoice } from "./format"
+import { said, type UnitChoice } from "./format"
 import { short } from "./placeWords"
 import { slopeText } from "./poseText"
 
@@ -99,35 +98,6 @@ export const slopeCsv = ({ slopesDeg, free, locked, without, hasSwing }: SlopeCo
         ]
       : []),
   ])
-
-const HELD = ["", ", held by friction", ", on its stop"]
-
-/** "1.20 s: bow 12.3° up, weight 4.5° behind plumb; 0.52 N·m free, 0.61 N·m locked." */
-export function motionPointText(trace: MotionTrace, index: number, units: UnitChoice): string {
-  const off = trace.fromPlumb[index]! / DEGREE
-  const where =
-    Math.abs(off) < SAME_DEG ? "plumb" : `${fixed(Math.abs(off), 1)}° ${off > 0 ? "ahead of" : "behind"} plumb`
-  const bow = slopeText(trace.slope[index]! / DEGREE)
-  const moments = [trace.moment, trace.lockedMoment].map((values) => said(values[index]!, "moment", units))
-  return `${fixed(trace.time[index]!, 2)}\u00a0s: bow ${bow}, weight ${where}${HELD[trace.held[index]!] ?? ""}; nose-down ${moments[0]} free, ${moments[1]} locked.`
-}
-
-/** The weight locked in its joint where it started, rad from plumb, positive forward. */
-export const lockedFromPlumb = ({ fromPlumb, inBow }: MotionTrace, index: number): number =>
-  inBow[0]! + fromPlumb[index]! - inBow[index]!
-
-/** A motion as a table for a spreadsheet, angles in degrees. */
-export function motionCsv(trace: MotionTrace): string {
-  const inDegrees = (radians: Float64Array) => Array.from(radians, (value) => value / DEGREE)
-  return csvText([
-    { heading: "time s", values: trace.time },
-    { heading: "slope deg", values: inDegrees(trace.slope) },
-    { heading: "weight from plumb deg", values: inDegrees(trace.fromPlumb) },
-    { heading: "weight in the bow's frame deg", values: inDegrees(trace.inBow) },
-    { heading: "nose-down moment free N·m", values: trace.moment },
-    { heading: "nose-down moment locked N·m", values: trace.lockedMoment },
-  ])
-}
 
 /** "Back mount", "End of the front chain", "Left arm", "Both arms". */
 export function hangPlaceText({ path, ends }: HangPlace): string {

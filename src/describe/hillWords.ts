@@ -1,3 +1,4 @@
+import { fixed } from "./format"
 import { slopeText } from "./poseText"
 
 /** "target up the hill, 20°", "target down the hill, 12.5°": beside the target that stands on a drawn hillside. */
@@ -13,4 +14,13 @@ export function hillSentence(slopeDeg: number): string {
   const rises = way === "up" ? "rises" : "falls"
   const front = way === "up" ? "raised" : "lowered"
   return `The hillside ${rises} ${size} toward the target, so the front is ${front} by as much. The bow turns; gravity and the plumb line do not.`
+}
+
+/** Beside the dashed outline of a swing weight in the picture. */
+export const LOCKED = "locked"
+
+/** "in motion, bow 12.3° up": beside a bow that plays a motion; one decimal, so that the words keep their width. */
+export function motionLabel(slopeDeg: number): string {
+  const way = slopeDeg < 0 ? "down" : "up"
+  return `in motion, bow ${fixed(Math.abs(slopeDeg), 1)}° ${way}`
 }

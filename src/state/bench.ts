@@ -15,6 +15,7 @@ import {
   stepBack,
   stepForward,
 } from "./history"
+import type { Played } from "./played"
 import { defaultPreferences, type Preferences } from "./preferences"
 import { sameValue } from "./same"
 import type { KeptWork } from "./setAside"
@@ -51,6 +52,8 @@ export interface BenchState extends FileMark {
   readonly selected: string | null
   readonly hovered: string | null
   readonly camera: CameraPreset
+  /** A motion shown in the picture alone; see `playedNow`. */
+  readonly played: Played | null
   readonly notice: Notice | null
   /** The last thing done, for the live region; counts up so that doing the same twice is said twice. */
   readonly said: { readonly text: string; readonly count: number }
@@ -91,7 +94,7 @@ export interface Bench {
   keepAside(label: string, setAside: readonly KeptWork[]): Result<void>
   markSaved(fileName: string): void
   setPreferences(changes: Partial<Preferences>): void
-  setView(changes: Partial<Pick<BenchState, "selected" | "hovered" | "camera" | "notice">>): void
+  setView(changes: Partial<Pick<BenchState, "selected" | "hovered" | "camera" | "played" | "notice">>): void
   say(text: string): void
 }
 
@@ -120,6 +123,7 @@ export function createBench(
     selected: null,
     hovered: null,
     camera: "side",
+    played: null,
     notice: null,
     said: { text: "", count: 0 },
   }))

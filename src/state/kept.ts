@@ -16,6 +16,7 @@ export const kept: Readonly<Record<keyof BenchState, Home>> = {
   selected: "nowhere",
   hovered: "nowhere",
   camera: "nowhere",
+  played: "nowhere",
   notice: "nowhere",
   said: "nowhere",
 }

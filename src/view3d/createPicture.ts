@@ -1,5 +1,6 @@
 import type { Evaluation, WeighedPart } from "../scene/evaluate"
 import type { Bench, BenchState } from "../state/bench"
+import { pictured, playedNow } from "../state/played"
 import type { Labels } from "./labels"
 import type { Looks } from "./looks"
 import type { Picture, PictureFrame, Update } from "./picture"
@@ -46,20 +47,25 @@ export function createPicture(bench: Bench, looks: Looks, labels: Labels): LiveP
 /** Whether two states differ in anything the picture shows. */
 const shows = (a: BenchState, b: BenchState): boolean =>
   a.evaluation !== b.evaluation ||
+  a.played !== b.played ||
   a.preferences !== b.preferences ||
   a.hovered !== b.hovered ||
   a.selected !== b.selected
 
 function frameOf(state: BenchState, before: PictureFrame | null): PictureFrame {
-  const { evaluation } = state
+  const played = playedNow(state)
+  const evaluation = pictured(state)
   if (before !== null && before.evaluation === evaluation) return { ...before, state }
-  const bow = reachPoints(evaluation)
-  const hillDeg = evaluation.now.pose.slopeDeg
+  const moved = { state, evaluation, played, parts: byPath(evaluation) }
+  if (played !== null && before !== null && before.played?.room === played.room) {
+    return { ...before, ...moved, level: dimensionLevel(evaluation, before.ground) }
+  }
+  // While a motion is played, ground and room are those of the whole of it, so that the picture stands still.
+  const bow = (played?.room ?? [evaluation]).flatMap(reachPoints)
+  const hillDeg = played?.hillDeg ?? evaluation.now.pose.slopeDeg
   const [ground, line] = [groundLevel(bow, hillDeg), groundLine(bow)]
   return {
-    state,
-    evaluation,
-    parts: byPath(evaluation),
+    ...moved,
     ground,
     hillDeg,
     level: dimensionLevel(evaluation, ground),

@@ -3,13 +3,16 @@ import type { Object3D } from "three"
 import type { Vec3 } from "../core/solids"
 import type { Evaluation, WeighedPart } from "../scene/evaluate"
 import type { Bench, BenchState } from "../state/bench"
+import type { Played } from "../state/played"
 import type { Labels } from "./labels"
 import type { Looks } from "./looks"
 
 /** The state as everything in the picture is drawn from it. */
 export interface PictureFrame {
   readonly state: BenchState
+  /** As the picture shows it: as held, or in the middle of a motion that is played. */
   readonly evaluation: Evaluation
+  readonly played: Played | null
   readonly parts: ReadonlyMap<string, WeighedPart>
   /** Height of the ground where the archer stands, m, world axes. */
   readonly ground: number

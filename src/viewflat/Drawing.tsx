@@ -7,6 +7,7 @@ import { hillTargetLabel } from "../describe/hillWords"
 import { handlesOf } from "../picture/handles"
 import { pullLine } from "../picture/pull"
 import type { Evaluation } from "../scene/evaluate"
+import type { Played } from "../state/played"
 import type { Preferences } from "../state/preferences"
 import { BalanceMark, MomentArm } from "./Balance"
 import { bandOf } from "./band"
@@ -23,6 +24,7 @@ import { type Draw, solid } from "./shape"
 import { shapesOf } from "./shapes"
 
 const FullDraw = lazy(() => import("./FullDraw"))
+const LockedWeights = lazy(() => import("./LockedWeights"))
 const Hillside = lazy(() => import("./Hillside"))
 
 /** On pages smaller than this, px, parts are not named and the ground is not marked: the handles need the room. */
@@ -37,6 +39,7 @@ const DRAWN = { width: 400, height: 300 }
 
 interface Props {
   readonly evaluation: Evaluation
+  readonly played: Played | null
   readonly frames: Frames
   readonly page: Page
   readonly preferences: Preferences
@@ -45,10 +48,10 @@ interface Props {
 }
 
 /** Everything that is drawn, once the page has a size. */
-export function Drawing({ evaluation, frames, page, preferences, marked }: Props) {
+export function Drawing({ evaluation, played, frames, page, preferences, marked }: Props) {
   const { scene, now } = evaluation
   const { show } = preferences
-  const contents = contentsOf(evaluation)
+  const contents = contentsOf(evaluation, played)
   const draws = { side: drawing("side", frames, now.rotation), top: drawing("top", frames, now.rotation) }
   const band = show.target ? bandOf(scene.target) : null
   const grip = draws.side([0, 0, 0])
@@ -132,6 +135,17 @@ export function Drawing({ evaluation, frames, page, preferences, marked }: Props
         <Ground frame={frames.side} extent={contents.side.extent} floor={floor} units={preferences} />
       )}
       {show.plumb && <MomentArm balance={balance} grip={grip} floor={floor} place={arm} text={armText} />}
+      {played !== null && (
+        <Suspense fallback={null}>
+          <LockedWeights
+            evaluation={evaluation}
+            played={played}
+            draw={draws.side}
+            grip={grip}
+            words={show.labels && roomy}
+          />
+        </Suspense>
+      )}
       {drawn && (
         <Suspense fallback={null}>
           <FullDraw

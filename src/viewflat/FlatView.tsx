@@ -3,6 +3,7 @@ import { hover, select } from "../commands/bench"
 import { pictureText } from "../describe/pictureText"
 import type { Projector } from "../picture/projector"
 import type { Pose } from "../scene/schema"
+import { pictured, playedNow } from "../state/played"
 import { useBench, useLive } from "../state/useBench"
 import { Drawing } from "./Drawing"
 import "./flat.css"
@@ -23,17 +24,19 @@ const pageOf = ({ width, height }: Size): Page =>
  */
 export function FlatView({ onProjector }: { onProjector(projector: Projector | null): void }) {
   const bench = useBench()
-  const evaluation = useLive((state) => state.evaluation)
+  const held = useLive((state) => state.evaluation)
+  const evaluation = useLive(pictured)
+  const played = useLive(playedNow)
   const preferences = useLive((state) => state.preferences)
   const hovered = useLive((state) => state.hovered)
   const selected = useLive((state) => state.selected)
   // The page holds still under a handle, but gives way to a bow that is tilted by its slider.
-  const held = useLive(({ gesture, scene }) => gesture !== null && sameTilt(gesture.base.pose, scene.pose))
+  const still = useLive(({ gesture, scene }) => gesture !== null && sameTilt(gesture.base.pose, scene.pose))
   const host = useRef<HTMLDivElement>(null)
   const size = useSize(host)
   const [framing] = useState(createFraming)
   const page = size && pageOf(size)
-  const frames = page && framing.frames(evaluation, page, held)
+  const frames = page && framing.frames(evaluation, page, still, played)
   const [projector] = useState(() => {
     const unplaced = { x: 0, y: 0, scale: 1 }
     return createFlatProjector({ side: unplaced, top: unplaced })
@@ -71,6 +74,7 @@ export function FlatView({ onProjector }: { onProjector(projector: Projector | n
         {page !== null && frames !== null && (
           <Drawing
             evaluation={evaluation}
+            played={played}
             frames={frames}
             page={page}
             preferences={preferences}
@@ -79,7 +83,7 @@ export function FlatView({ onProjector }: { onProjector(projector: Projector | n
         )}
       </svg>
       <p className="visually-hidden" id={`${id}-text`}>
-        {pictureText(evaluation.scene, evaluation, preferences)}
+        {pictureText(held.scene, held, preferences)}
       </p>
     </div>
   )

@@ -3,6 +3,7 @@ import type { Pane } from "../picture/handle"
 import { nockAt, pullLine } from "../picture/pull"
 import { MM, nockPoint, stringLine } from "../scene/assemble"
 import type { Evaluation } from "../scene/evaluate"
+import type { Played } from "../state/played"
 import { bandOf } from "./band"
 import { corners } from "./bodies"
 import { type Contents, type FlatPoint, flatten } from "./frames"
@@ -17,16 +18,18 @@ export interface BothContents extends Readonly<Record<Pane, Contents>> {
   readonly hill: FlatHill | null
 }
 
-/** What both drawings must have room for. */
-export function contentsOf(evaluation: Evaluation): BothContents {
+/** What both drawings must have room for: the bow as held, or all of a motion that is played. */
+export function contentsOf(evaluation: Evaluation, played: Played | null = null): BothContents {
   const { scene } = evaluation
   const { rotation, pose, limbs } = evaluation.now
-  const points = reachOf(evaluation).map((point) => multiply(rotation, point))
+  const points = (played?.room ?? [evaluation]).flatMap((each) =>
+    reachOf(each).map((point) => multiply(each.now.rotation, point)),
+  )
   const contents = (pane: Pane, more: readonly FlatPoint[] = []): Contents => {
     const flat = [...points.map(flatten[pane]), ...more]
     return { points: flat, extent: { across: range(flat, 0), up: range(flat, 1) } }
   }
-  const hill = hillUnder(points.map(flatten.side), pose.slopeDeg)
+  const hill = hillUnder(points.map(flatten.side), played?.hillDeg ?? pose.slopeDeg)
   // The side drawing keeps room for the nock at full draw, so that the string can be drawn on a page that holds still;
   // the line of pull is drawn from the side only, once somebody pulls.
   const pull = pullLine(scene, limbs) ?? []

@@ -1,23 +1,26 @@
 import type { Evaluation } from "../scene/evaluate"
+import type { Played } from "../state/played"
 import { contentsOf } from "./contents"
 import { arrangeFrames, type Frames, type Page, stillGood } from "./frames"
 
 /** Keeps the frames steady from one state to the next. */
 export interface Framing {
   /** `held`: a handle is being dragged, and the page must not move under it. */
-  frames(evaluation: Evaluation, page: Page, held: boolean): Frames
+  frames(evaluation: Evaluation, page: Page, held: boolean, played?: Played | null): Frames
 }
 
 export function createFraming(): Framing {
-  let kept: { readonly frames: Frames; readonly page: Page; readonly evaluation: Evaluation } | null = null
+  let kept: { readonly frames: Frames; readonly page: Page; readonly of: unknown } | null = null
   return {
-    frames(evaluation, page, held) {
+    frames(evaluation, page, held, played = null) {
+      // All of a motion is drawn in the same frames.
+      const of = played?.room ?? evaluation
       const samePage = kept?.page.width === page.width && kept.page.height === page.height
-      if (kept !== null && samePage && (held || kept.evaluation === evaluation)) return kept.frames
-      const { side, top } = contentsOf(evaluation)
+      if (kept !== null && samePage && (held || kept.of === of)) return kept.frames
+      const { side, top } = contentsOf(evaluation, played)
       const best = arrangeFrames(page, side, top)
       const frames = kept !== null && samePage && stillGood(kept.frames, best, page, side, top) ? kept.frames : best
-      kept = { frames, page, evaluation }
+      kept = { frames, page, of }
       return frames
     },
   }

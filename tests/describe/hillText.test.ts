@@ -3,17 +3,13 @@ import {
   flatnessSentence,
   hangPlaceText,
   hangSentence,
-  lockedFromPlumb,
-  motionCsv,
-  motionPointText,
   rangeProblemText,
   slopeCsv,
   slopePointText,
 } from "../../src/describe/hillText"
 import { gravityInBow, poseRotation } from "../../src/core/balance"
 import { swingRest } from "../../src/core/swing"
-import { beginRun, turnRun } from "../../src/panels/hills/motionRun"
-import { hangPlaces, slopeComparison, swingMotions } from "../../src/scene/hills"
+import { hangPlaces, slopeComparison } from "../../src/scene/hills"
 import { checkedRanges } from "../../src/scene/hills/ranges"
 import { fullDocument } from "../scene/documents"
 import { hungDocument, sceneOf } from "../scene/scenes"
@@ -96,38 +92,6 @@ test("places to hang from are called by mount, chain and arm", () => {
   expect(names).toContain("Lower mount")
   expect(names).toContain("V-bar 2 left arm")
   expect(new Set(names).size).toBe(names.length)
-})
-
-const model = swingMotions(sceneOf(hungDocument())).find(({ path }) => path === "back/swing")?.model
-
-test("a motion begins at rest, is read in words and saved a line a sample", () => {
-  if (model == null) throw new Error("no motion")
-  const { trace, manoeuvre } = beginRun(model, 5, { toDeg: 30, degreesASecond: 60 })
-  expect(trace.time.at(-1)).toBeGreaterThan(manoeuvre.end + 4.9)
-  expect(motionPointText(trace, 0, units)).toMatch(
-    /^0\.00\u00a0s: bow 5° up, weight .*; nose-down .* free, .* locked\.$/,
-  )
-  const lines = motionCsv(trace).trimEnd().split("\r\n")
-  expect(lines).toHaveLength(trace.time.length + 1)
-  expect(Number(lines.at(-1)?.split(",")[1])).toBeCloseTo(30, 9)
-})
-
-test("the locked weight keeps its angle in the bow, so it leaves plumb by as much as the bow turns", () => {
-  if (model == null) throw new Error("no motion")
-  const { trace } = beginRun({ ...model, tilted: 0, upright: 1 }, 0, { toDeg: 20, degreesASecond: 30 })
-  const last = trace.time.length - 1
-  expect(lockedFromPlumb(trace, last) - lockedFromPlumb(trace, 0)).toBeCloseTo(20 * DEGREE, 12)
-})
-
-test("a new aim in mid motion leaves what was before it as it was", () => {
-  if (model == null) throw new Error("no motion")
-  const first = beginRun(model, 0, { toDeg: 30, degreesASecond: 50 })
-  const turned = turnRun(first, 0.5, { toDeg: -20, degreesASecond: 50 })
-  for (const index of [0, 7, 29]) {
-    expect(turned.trace.inBow[index]).toBeCloseTo(first.trace.inBow[index]!, 9)
-    expect(turned.trace.slope[index]).toBe(first.trace.slope[index])
-  }
-  expect(turned.trace.slope.at(-1)).toBeCloseTo(-20 * DEGREE, 12)
 })
 
 test("a range that cannot be searched is named as the page names it", () => {

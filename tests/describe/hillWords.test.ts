@@ -1,5 +1,5 @@
 import { expect, test } from "vitest"
-import { hillSentence, hillTargetLabel } from "../../src/describe/hillWords"
+import { hillSentence, hillTargetLabel, motionLabel } from "../../src/describe/hillWords"
 
 test("the target's label says up or down and how steep", () => {
   expect(hillTargetLabel(20)).toBe("target up the hill, 20°")
@@ -12,4 +12,9 @@ test("the hillside is put in a sentence: up, down and level", () => {
   )
   expect(hillSentence(-7)).toContain("falls 7° toward the target, so the front is lowered")
   expect(hillSentence(0)).toBe("Level ground: the target is as high as the archer.")
+})
+
+test("a motion is named with the bow's slope to a tenth, so that the words keep their width", () => {
+  expect(motionLabel(12)).toBe("in motion, bow 12.0° up")
+  expect(motionLabel(-3.14)).toBe("in motion, bow 3.1° down")
 })

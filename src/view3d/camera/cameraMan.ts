@@ -1,6 +1,7 @@
 import type { PerspectiveCamera } from "three"
 import { lookFrom } from "../../commands/bench"
 import type { CameraPreset } from "../../state/bench"
+import { playedNow } from "../../state/played"
 import type { Picture } from "../picture"
 import { allInside, eyeOf, fitView, viewAxes } from "./fit"
 import { keyView } from "./keys"
@@ -28,6 +29,7 @@ export function createCameraMan(
   const { store } = picture.bench
   let preset: CameraPreset = store.getState().camera
   let scene = store.getState().scene
+  let room = playedNow(store.getState())?.room ?? null
   let request = 0
 
   const aspect = () => size().width / Math.max(1, size().height)
@@ -89,6 +91,14 @@ export function createCameraMan(
       preset = state.camera
       scene = state.scene
       moveTo(presetView(preset))
+      return
+    }
+    const wanted = playedNow(state)?.room ?? null
+    if (wanted !== room) {
+      // A motion is shown from where all of it can be seen, and afterwards the bow as before.
+      const fits = wanted !== null && !outgrown()
+      room = wanted
+      if (preset !== "free" && !fits) moveTo(presetView(preset))
       return
     }
     // While something is dragged the picture holds still; afterwards a preset makes room for what stuck out.

@@ -1,0 +1,52 @@
+import { along } from "../core/solids"
+import { LOCKED, motionLabel } from "../describe/hillWords"
+import type { ScreenPoint } from "../picture/drag"
+import type { Evaluation } from "../scene/evaluate"
+import type { Played } from "../state/played"
+import { cylinder } from "./bodies"
+import "./lockedWeights.css"
+import { pathThrough } from "./outline"
+import { type Draw, solid } from "./shape"
+
+/** The words about the motion end no further left than this, px, to stay on the page. */
+const WORDS = 160
+
+interface Props {
+  readonly evaluation: Evaluation
+  readonly played: Played
+  /** Of the side drawing. */
+  readonly draw: Draw
+  readonly grip: ScreenPoint
+  readonly words: boolean
+}
+
+/** While a motion is played: the swing weights as if they were locked in their joints, dashed. */
+export default function LockedWeights({ evaluation, played, draw, grip, words }: Props) {
+  const ghosts = played.locked.flatMap(({ path, direction }) => {
+    const hung = evaluation.now.parts.find((part) => part.path === path)?.hung
+    if (hung === undefined) return []
+    const { hinge, weight } = hung
+    const end = along(hinge, direction, weight.stemLength)
+    const top = along(end, direction, -weight.bobLength)
+    const bob = solid("", cylinder(top, direction, weight.bobLength, weight.bobRadius), draw)
+    return [{ path, stem: pathThrough([hinge, top].map(draw), false), bob: bob.path, end: draw(end) }]
+  })
+  const [first] = ghosts
+  return (
+    <g className="flat-locked">
+      {ghosts.map(({ path, stem, bob }) => (
+        <path key={path} d={stem + bob} />
+      ))}
+      {words && first !== undefined && (
+        <>
+          <text x={first.end.x} y={first.end.y + 16} textAnchor="middle">
+            {LOCKED}
+          </text>
+          <text x={Math.max(grip.x - 16, WORDS)} y={grip.y - 16} textAnchor="end">
+            {motionLabel(evaluation.now.pose.slopeDeg)}
+          </text>
+        </>
+      )}
+    </g>
+  )
+}
