@@ -2,12 +2,12 @@ import { kindWords } from "../describe/partNames"
 import { type Address, chainAt, valueAt } from "../scene/address"
 import { failure, pathText, type Result } from "../scene/errors"
 import type { Arm, Element, MountName, PartOf, Scene } from "../scene/schema"
-import type { ChainEdit } from "../scene/suggest"
 import { newArm, newElement, newMount, newSideRod } from "../scene/templates"
 import type { Bench, Recipe } from "../state/bench"
 import type { Command } from "./command"
 
-const nowhere = (address: Address): Result<never> =>
+/** The refusal of an address that names nothing. */
+export const nowhere = (address: Address): Result<never> =>
   failure({ code: "not-allowed", path: pathText(address), message: "nothing stands there in this scene" })
 
 /** Adds a part to a chain, before the element at `index` or, without one, at its end. */
@@ -21,24 +21,6 @@ export const addPart: Command<{ chain: Address; part: Element["part"]; index?: n
     return bench.change(`${kindWords[part]} added`, (draft) => {
       const list = chainAt(draft as Scene, chain)
       list?.splice(index ?? list.length, 0, fresh)
-    })
-  },
-}
-
-/** Puts parts into chains and takes others out, one edit after the other, all or none: one change. */
-export const editChains: Command<{ label: string; edits: readonly ChainEdit[] }> = {
-  id: "edit-chains",
-  label: "Put in or take out parts",
-  run(bench, { label, edits }) {
-    const { scene } = bench.store.getState()
-    const lost = edits.find(({ chain }) => chainAt(scene, chain) === undefined)
-    if (lost !== undefined) return nowhere(lost.chain)
-    return bench.change(label, (draft) => {
-      for (const { chain, index, put } of edits) {
-        const list = chainAt(draft as Scene, chain)
-        if (put === null) list?.splice(index, 1)
-        else list?.splice(index, 0, structuredClone(put))
-      }
     })
   },
 }

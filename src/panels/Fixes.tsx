@@ -1,6 +1,6 @@
 import { useState } from "react"
 import { setNumbers } from "../commands/numbers"
-import { editChains } from "../commands/parts"
+import { editChains } from "../commands/editChains"
 import { changeText, effectText, missText, noSuggestionText, suggestionText, waysText } from "../describe/suggestions"
 import type { Suggestion, TargetState } from "../scene/suggest"
 import { useBench, useLive } from "../state/useBench"
