@@ -80,13 +80,22 @@ function scenes(): Plugin {
   }
 }
 
-/** Parts of three's renderer that come along whether used or not, and what stands in their place. */
-const unused: readonly { readonly made: string; readonly instead: string }[] = [
-  { made: "new WebXRManager( _this, _gl )", instead: "new NoHeadset()" },
-  { made: "new PMREMGenerator( renderer )", instead: "noEnvironmentMaps()" },
-]
+interface StandIns {
+  /** What the path of the package's module ends in. */
+  readonly module: RegExp
+  /** Each way the module makes something, and what it makes instead. */
+  readonly made: Readonly<Record<string, string>>
+  readonly code: string
+}
 
-const standIns = `
+/** Parts of three's renderer that come along whether used or not: headsets, and light from environment maps. */
+const withoutUnused: StandIns = {
+  module: /\/three\/build\/three\.module\.js$/,
+  made: {
+    "new WebXRManager( _this, _gl )": "new NoHeadset()",
+    "new PMREMGenerator( renderer )": "noEnvironmentMaps()",
+  },
+  code: `
 class NoHeadset extends EventDispatcher {
   enabled = false
   isPresenting = false
@@ -99,24 +108,62 @@ class NoHeadset extends EventDispatcher {
 function noEnvironmentMaps() {
   throw new Error("the picture is built without environment maps: light it with lamps")
 }
-`
+`,
+}
+
+/** fiber still times its frames with a class that three gives up and warns of on the console; this does the same. */
+const withoutOldClock: StandIns = {
+  module: /\/@react-three\/fiber\/dist\/events-\w+\.esm\.js$/,
+  made: { "new THREE.Clock()": "new FrameClock()" },
+  code: `
+class FrameClock {
+  autoStart = true
+  running = false
+  startTime = 0
+  oldTime = 0
+  elapsedTime = 0
+  start() {
+    this.startTime = this.oldTime = performance.now()
+    this.elapsedTime = 0
+    this.running = true
+  }
+  stop() {
+    this.getDelta()
+    this.running = this.autoStart = false
+  }
+  getDelta() {
+    if (this.autoStart && !this.running) this.start()
+    if (!this.running) return 0
+    const delta = (performance.now() - this.oldTime) / 1000
+    this.oldTime += delta * 1000
+    this.elapsedTime += delta
+    return delta
+  }
+  getElapsedTime() {
+    this.getDelta()
+    return this.elapsedTime
+  }
+}
+`,
+}
 
 /**
- * Leaves out of what every visitor downloads two parts of three that this page has no use for: headsets, and light
- * from environment maps. A three that makes them otherwise fails the build instead of growing it unseen.
+ * Has packages make something else than they do, in what every visitor downloads. A package that makes it otherwise
+ * fails the build instead of bringing it back unseen.
  */
-function withoutUnused(): Plugin {
+function standingIn(...all: readonly StandIns[]): Plugin {
   return {
-    name: "without-unused",
+    name: "standing-in",
     apply: "build",
     transform(code, id) {
-      if (!id.endsWith("/three/build/three.module.js")) return
+      const found = all.find(({ module }) => module.test(id))
+      if (found === undefined) return
       let kept = code
-      for (const { made, instead } of unused) {
-        if (!kept.includes(made)) this.error(`three no longer has "${made}", which this build leaves out`)
+      for (const [made, instead] of Object.entries(found.made)) {
+        if (!kept.includes(made)) this.error(`${id} no longer has "${made}", which this build replaces`)
         kept = kept.replaceAll(made, instead)
       }
-      return { code: kept + standIns, map: null }
+      return { code: kept + found.code, map: null }
     },
   }
 }
@@ -145,7 +192,7 @@ export default defineConfig({
   // One page: an address that is not a file is "not found", never the page again under another name.
   appType: "mpa",
   publicDir: false,
-  plugins: [react(), scenes(), contentPolicyTag(), withoutUnused()],
+  plugins: [react(), scenes(), contentPolicyTag(), standingIn(withoutUnused, withoutOldClock)],
   build: {
     target: "es2022",
     // BENCH_DIST keeps two builds of one working tree apart.
