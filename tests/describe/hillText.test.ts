@@ -8,6 +8,7 @@ import {
   slopePointText,
 } from "../../src/describe/hillText"
 import { gravityInBow, poseRotation } from "../../src/core/balance"
+import { multiply } from "../../src/core/solids"
 import { swingRest } from "../../src/core/swing"
 import { hangPlaces, slopeComparison } from "../../src/scene/hills"
 import { checkedRanges } from "../../src/scene/hills/ranges"
@@ -49,6 +50,22 @@ test("a canted hinge is not called plumb, a canted ball is", () => {
   expect(sentence(0, -11, "ball", 90)).toBe(
     "Level, top canted 11° left: the back swing weight hangs 11° to the side in the bow's own frame, though plumb in the world.",
   )
+})
+
+test("the words say what the picture shows: plumb in the world, and the way the stem leans in the bow", () => {
+  for (const slopeDeg of [-41, -13, 17, 37]) {
+    for (const cantDeg of [-11, 0, 23]) {
+      const rotation = poseRotation(slopeDeg * DEGREE, cantDeg * DEGREE)
+      const { direction } = swingRest(gravityInBow(rotation), "ball", 80 * DEGREE)
+      const [x, y, z] = multiply(rotation, direction)
+      expect(Math.hypot(x, y + 1, z)).toBeLessThan(1e-12)
+      const way = direction[0] < 0 ? "toward the archer" : "toward the target"
+      expect(way).toBe(slopeDeg > 0 ? "toward the archer" : "toward the target")
+      expect(sentence(slopeDeg, cantDeg, "ball", 80)).toMatch(
+        new RegExp(`${way} in the bow's own frame, though plumb in the world\\.$`),
+      )
+    }
+  }
 })
 
 const slopesOf = (document: Record<string, unknown>) => {

@@ -1,4 +1,5 @@
 import { hangSentence, NO_SWING } from "../../describe/hillText"
+import { hillSentence } from "../../describe/hillWords"
 import { partTitle } from "../../describe/partNames"
 import { useLive } from "../../state/useBench"
 
@@ -24,6 +25,7 @@ export function HangWords() {
   return (
     <section>
       <h2 className="sheet-heading">What the picture shows</h2>
+      <p className="hills-words">{hillSentence(now.pose.slopeDeg)}</p>
       {sentences.length === 0 ? <p className="hills-note">{NO_SWING}</p> : null}
       {sentences.map((sentence) => (
         <p key={sentence} className="hills-words">
