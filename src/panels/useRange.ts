@@ -1,7 +1,6 @@
 import { type RefObject, useEffect, useLayoutEffect, useRef, useState } from "react"
 import { setNumber } from "../commands/numbers"
 import { slotTitle } from "../describe/partNames"
-import { problemText } from "../describe/problemText"
 import { slotNamed } from "../scene/slots"
 import { useBench } from "../state/useBench"
 
@@ -77,8 +76,14 @@ export function useRange(
     const onInput = () => {
       if (givenUp) return restore()
       const result = setNumber.run(bench, { key, value: input.valueAsNumber })
-      setProblem(result.ok ? null : problemText(bench.store.getState(), result.errors))
-      if (!result.ok) restore()
+      if (result.ok) return setProblem(null)
+      restore()
+      // The first view needs no words for a refusal; where they cannot be fetched the error has its own.
+      const state = bench.store.getState()
+      import("../describe/problemText").then(
+        ({ problemText }) => setProblem(problemText(state, result.errors)),
+        () => setProblem(result.errors[0]?.message ?? null),
+      )
     }
     // Under a key `change` comes with every press; only letting go ends the run then.
     const onChange = () => {
