@@ -54,6 +54,8 @@ export interface BenchState extends FileMark {
   readonly camera: CameraPreset
   /** A motion shown in the picture alone; see `playedNow`. */
   readonly played: Played | null
+  /** Another setup on the same bow, shown through the present one. */
+  readonly compared: Evaluation | null
   readonly notice: Notice | null
   /** The last thing done, for the live region; counts up so that doing the same twice is said twice. */
   readonly said: { readonly text: string; readonly count: number }
@@ -94,7 +96,9 @@ export interface Bench {
   keepAside(label: string, setAside: readonly KeptWork[]): Result<void>
   markSaved(fileName: string): void
   setPreferences(changes: Partial<Preferences>): void
-  setView(changes: Partial<Pick<BenchState, "selected" | "hovered" | "camera" | "played" | "notice">>): void
+  setView(
+    changes: Partial<Pick<BenchState, "selected" | "hovered" | "camera" | "played" | "compared" | "notice">>,
+  ): void
   say(text: string): void
 }
 
@@ -124,6 +128,7 @@ export function createBench(
     hovered: null,
     camera: "side",
     played: null,
+    compared: null,
     notice: null,
     said: { text: "", count: 0 },
   }))

@@ -17,6 +17,7 @@ export const kept: Readonly<Record<keyof BenchState, Home>> = {
   hovered: "nowhere",
   camera: "nowhere",
   played: "nowhere",
+  compared: "nowhere",
   notice: "nowhere",
   said: "nowhere",
 }

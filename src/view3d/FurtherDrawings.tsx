@@ -1,4 +1,5 @@
 import { Piece } from "./Drawings"
+import { comparedOverlay } from "./overlays/compared"
 import { fullDrawOverlay } from "./overlays/fullDraw"
 import { hillsideOverlay } from "./overlays/hillside"
 import { pullDrawing } from "./parts/pull"
@@ -9,9 +10,10 @@ const hillside = ({ looks, labels }: Picture) => hillsideOverlay(looks, labels)
 const pull = ({ looks }: Picture) => pullDrawing(looks)
 
 const fullDraw = ({ looks, labels }: Picture) => fullDrawOverlay(looks, labels)
+const compared = ({ looks }: Picture) => comparedOverlay(looks)
 const locked = ({ looks, labels }: Picture) => lockedWeightsOverlay(looks, labels)
 
-/** What is drawn of a bow off the level, drawn or in motion. */
+/** What is drawn of a bow off the level, drawn, in motion or compared with another setup. */
 export default function FurtherDrawings() {
   return (
     <>
@@ -19,6 +21,7 @@ export default function FurtherDrawings() {
       <Piece make={hillside} />
       <Piece make={fullDraw} />
       <Piece make={locked} />
+      <Piece make={compared} />
     </>
   )
 }

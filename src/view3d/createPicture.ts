@@ -48,6 +48,7 @@ export function createPicture(bench: Bench, looks: Looks, labels: Labels): LiveP
 const shows = (a: BenchState, b: BenchState): boolean =>
   a.evaluation !== b.evaluation ||
   a.played !== b.played ||
+  a.compared !== b.compared ||
   a.preferences !== b.preferences ||
   a.hovered !== b.hovered ||
   a.selected !== b.selected

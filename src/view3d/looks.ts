@@ -19,7 +19,7 @@ const surfaces = {
 export type Look = keyof typeof surfaces
 
 /** Theme colours used by what is drawn about the bow. */
-export type Ink = "balance" | "ink" | "ink-soft" | "line" | "line-strong" | "panel"
+export type Ink = "balance" | "compared" | "ink" | "ink-soft" | "line" | "line-strong" | "panel"
 
 /** Shown where the style sheet has no colour of that name: a plain middle grey. */
 const UNNAMED = "#808080"

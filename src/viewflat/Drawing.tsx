@@ -23,6 +23,7 @@ import { pathThrough } from "./outline"
 import { type Draw, solid } from "./shape"
 import { shapesOf } from "./shapes"
 
+const Compared = lazy(() => import("./Compared"))
 const FullDraw = lazy(() => import("./FullDraw"))
 const LockedWeights = lazy(() => import("./LockedWeights"))
 const Hillside = lazy(() => import("./Hillside"))
@@ -40,6 +41,7 @@ const DRAWN = { width: 400, height: 300 }
 interface Props {
   readonly evaluation: Evaluation
   readonly played: Played | null
+  readonly compared: Evaluation | null
   readonly frames: Frames
   readonly page: Page
   readonly preferences: Preferences
@@ -48,7 +50,7 @@ interface Props {
 }
 
 /** Everything that is drawn, once the page has a size. */
-export function Drawing({ evaluation, played, frames, page, preferences, marked }: Props) {
+export function Drawing({ evaluation, played, compared, frames, page, preferences, marked }: Props) {
   const { scene, now } = evaluation
   const { show } = preferences
   const contents = contentsOf(evaluation, played)
@@ -131,6 +133,11 @@ export function Drawing({ evaluation, played, frames, page, preferences, marked 
           )}
         </g>
       ))}
+      {compared !== null && (
+        <Suspense fallback={null}>
+          <Compared compared={compared} draws={draws} />
+        </Suspense>
+      )}
       {show.ground && roomy && hill === null && (
         <Ground frame={frames.side} extent={contents.side.extent} floor={floor} units={preferences} />
       )}

@@ -27,6 +27,7 @@ export function FlatView({ onProjector }: { onProjector(projector: Projector | n
   const held = useLive((state) => state.evaluation)
   const evaluation = useLive(pictured)
   const played = useLive(playedNow)
+  const compared = useLive((state) => state.compared)
   const preferences = useLive((state) => state.preferences)
   const hovered = useLive((state) => state.hovered)
   const selected = useLive((state) => state.selected)
@@ -75,6 +76,7 @@ export function FlatView({ onProjector }: { onProjector(projector: Projector | n
           <Drawing
             evaluation={evaluation}
             played={played}
+            compared={compared}
             frames={frames}
             page={page}
             preferences={preferences}
