@@ -22,6 +22,7 @@ const pages = {
   Sliders: lazy(() => import("../panels/SlidersSheet")),
   Draw: lazy(() => import("../panels/draw/DrawSheet")),
   Hills: lazy(() => import("../panels/hills/HillsSheet")),
+  Measure: lazy(() => import("../panels/measure/MeasureSheet")),
 } satisfies Record<string, ComponentType<PageProps>>
 
 type Name = "Balance" | keyof typeof pages

@@ -1,7 +1,7 @@
 /** One column of a table: its heading with the unit, and its values from top to bottom; null where there is none. */
 export interface CsvColumn {
   readonly heading: string
-  readonly values: ArrayLike<number | null>
+  readonly values: ArrayLike<number | string | null>
 }
 
 /**
@@ -15,7 +15,9 @@ export function csvText(columns: readonly CsvColumn[]): string {
   return lines.map((line) => `${line}\r\n`).join("")
 }
 
-const cell = (value: number | null | undefined): string =>
-  value === null || value === undefined || !Number.isFinite(value) ? "" : String(value)
+function cell(value: number | string | null | undefined): string {
+  if (typeof value === "string") return quoted(value)
+  return value === null || value === undefined || !Number.isFinite(value) ? "" : String(value)
+}
 
 const quoted = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text)

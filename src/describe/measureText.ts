@@ -3,6 +3,7 @@ import type { MeasureResult, Miss, NamedPoint } from "../scene/measure"
 import type { Measurement, Scene } from "../scene/schema"
 import { said, type Shown, type UnitChoice } from "./format"
 import { partTitle } from "./partNames"
+import { aboveWords, aheadWords, sideWords } from "./placeWords"
 
 /** What each kind of reading is called, by itself. */
 export const kindTitles: Readonly<Record<Measurement["kind"], string>> = {
@@ -68,10 +69,9 @@ const updown = (value: number): string => (value > 0 ? "up" : "down")
 const cantText = (degrees: number, units: UnitChoice): string =>
   degrees === 0 ? "upright" : `canted ${said(Math.abs(degrees), "angle", units)} ${degrees > 0 ? "right" : "left"}`
 
-/** "13 mm ahead, 70 mm below": a place for the words of a reading. */
-export const placeText = (atMm: readonly number[], units: UnitChoice): string =>
-  atMm.map((mm, k) => `${axes[k]} ${said(mm, "length", units)}`).join(", ")
-const axes = ["forward", "up", "right"]
+/** "13 mm ahead, 70 mm below, in the middle": a place for the words of a reading. */
+export const placeText = ([x, y, z]: readonly [number, number, number], units: UnitChoice): string =>
+  [aheadWords(x, units), aboveWords(y, units), sideWords(z, units)].join(", ")
 
 /** What a named place of the bow is called. */
 export function pointTitle(scene: Scene, { what, path }: NamedPoint): string {
@@ -105,7 +105,8 @@ const missWords: Readonly<Record<Miss["what"], readonly [string, Shown]>> = {
 export function missText({ what, by, error, studentised }: Miss, units: UnitChoice): string {
   const [words, quantity] = missWords[what]
   if (studentised === null) return `${words}: no other reading checks it`
-  const off = `${said(Math.abs(by), quantity, units)} ${by < 0 ? "less" : "more"} than the fit`
+  const size = said(Math.abs(by), quantity, units)
+  const off = Number.parseFloat(size) === 0 ? "as the fit has it" : `${size} ${by < 0 ? "less" : "more"} than the fit`
   return `${words}: ${off}; ${said(error, quantity, units)} is usual`
 }
 

@@ -13,6 +13,8 @@ import {
 import type { Group, Mesh, ShaderMaterial } from "three"
 import { hover, select } from "../commands/bench"
 import type { Projector } from "../picture/projector"
+import { tappedPlace } from "../picture/tappedPlace"
+import { givePoint, pointAsked } from "../state/picking"
 import { useCamera } from "./camera/useCamera"
 import type { Card } from "./card"
 import { createHighlighter } from "./highlight"
@@ -24,7 +26,7 @@ import { mountsDrawing } from "./parts/fixed"
 import { Parts, Piece } from "./Drawings"
 import { type Picture, usePicture } from "./picture"
 import { pointAt } from "./pointer"
-import { pick } from "./pointing"
+import { type Hit, pick } from "./pointing"
 import { usePlacing } from "./usePlacing"
 import { setRotation } from "./shapes/placing"
 
@@ -138,19 +140,27 @@ function useHighlight(parts: RefObject<Group | null>) {
 }
 
 function usePointing(parts: RefObject<Group | null>) {
-  const { bench } = usePicture()
+  const { bench, frame } = usePicture()
   const get = useThree((state) => state.get)
   useEffect(() => {
     const { gl } = get()
+    let last: Hit | null = null
+    /** A tap that someone waits for is a place on the bow and chooses nothing. */
+    const asPlace = (path: string | null): boolean => {
+      const part = path === null ? undefined : frame().parts.get(path)
+      if (part === undefined || last === null || parts.current === null || !pointAsked()) return false
+      const { x, y, z } = parts.current.worldToLocal(last.at.clone())
+      return givePoint(tappedPlace(part, [x, y, z]))
+    }
     return pointAt(gl.domElement, {
       under: (x, y, reach) => {
         const { camera, size } = get()
-        return parts.current === null
-          ? null
-          : pick(camera, parts.current, { x, y, width: size.width, height: size.height }, reach)
+        const { width, height } = size
+        last = parts.current === null ? null : pick(camera, parts.current, { x, y, width, height }, reach)
+        return last?.path ?? null
       },
       hovered: (path) => hover.run(bench, path),
-      tapped: (path) => select.run(bench, path),
+      tapped: (path) => asPlace(path) || select.run(bench, path),
     })
-  }, [bench, get, parts])
+  }, [bench, frame, get, parts])
 }

@@ -4,6 +4,7 @@ import { pictureText } from "../describe/pictureText"
 import type { Projector } from "../picture/projector"
 import type { Pose } from "../scene/schema"
 import { pictured, playedNow } from "../state/played"
+import { givePoint } from "../state/picking"
 import { useBench, useLive } from "../state/useBench"
 import { Drawing } from "./Drawing"
 import "./flat.css"
@@ -56,6 +57,11 @@ export function FlatView({ onProjector }: { onProjector(projector: Projector | n
 
   const id = useId()
   const point = (event: PointerEvent) => hover.run(bench, partAt(event.target))
+  /** A tap that someone waits for is a place on the bow: here the part's middle, since two drawings share the page. */
+  const tap = (path: string | null) => {
+    const part = bench.store.getState().evaluation.now.parts.find((each) => each.path === path)
+    if (part === undefined || !givePoint(part.centre)) select.run(bench, path)
+  }
   return (
     <div className="flat-view" ref={host}>
       <svg
@@ -64,7 +70,7 @@ export function FlatView({ onProjector }: { onProjector(projector: Projector | n
         aria-describedby={`${id}-text`}
         onPointerOver={point}
         onPointerLeave={() => hover.run(bench, null)}
-        onPointerDown={(event) => select.run(bench, partAt(event.target))}
+        onPointerDown={(event) => tap(partAt(event.target))}
       >
         <title id={`${id}-name`}>The bow from the right and from above, to scale</title>
         <defs>

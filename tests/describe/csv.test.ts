@@ -20,3 +20,9 @@ test("a short column, a gap and what is not a number leave their cells empty", (
 test("a heading with a comma or a quote is quoted", () => {
   expect(csvText([{ heading: 'the "free", hanging', values: [5] }])).toBe('"the ""free"", hanging"\r\n5\r\n')
 })
+
+test("words stand as they are, quoted where they have a comma, a quote or a line break", () => {
+  expect(csvText([{ heading: "a", values: ["plain", "two, three", 'a "b"', "c\nd", ""] }])).toBe(
+    'a\r\nplain\r\n"two, three"\r\n"a ""b"""\r\n"c\nd"\r\n\r\n',
+  )
+})

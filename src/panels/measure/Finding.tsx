@@ -1,0 +1,94 @@
+import { unknowns } from "../../core/measure"
+import { applyReadings } from "../../commands/measure"
+import type { Shown } from "../../describe/format"
+import { said } from "../../describe/format"
+import { fitWords, knownWords, spreadText, unknownWords } from "../../describe/measureText"
+import { readouts, type ReadoutKey } from "../../describe/readouts"
+import type { MeasureResult } from "../../scene/measure"
+import { figuresOf } from "../../scene/figures"
+import { useBench, useLive } from "../../state/useBench"
+import { useProblem } from "../Problem"
+import { riserSpread } from "./riserSpread"
+
+const told: readonly ReadoutKey[] = [
+  "massG",
+  "centreMm.forward",
+  "centreMm.up",
+  "centreMm.side",
+  "inertiaGrip.pitch",
+  "inertiaGrip.yaw",
+  "inertiaGrip.roll",
+]
+
+/** What the readings say, and the button that gives the bow the riser they say it has. */
+export function Finding({ result }: { result: MeasureResult }) {
+  const bench = useBench()
+  const units = useLive(({ preferences }) => preferences)
+  const { problem, told: tell } = useProblem()
+  const { fit, riser, known, evaluation, spreads } = result
+  const figures = figuresOf(evaluation)
+  const numbers = [riser.massG, ...riser.centreMm, ...riser.gyrationMm]
+  const quantity = (name: string): Shown => (name === "mass" ? "mass" : "length")
+  return (
+    <section className="finding">
+      <h2 className="sheet-heading">What the readings say</h2>
+      {fitWords(result).map((words) => (
+        <p key={words} className="finding-words">
+          {words}
+        </p>
+      ))}
+      {fit.converged && (
+        <>
+          <table className="finding-table">
+            <caption>The bow as it is rigged now, with the measured riser; ± holds 95 times in 100</caption>
+            <tbody>
+              {told.map((key) => {
+                const { label, quantity: what, of } = readouts[key]
+                return (
+                  <tr key={key} data-measured={key} data-spread={spreads[key]}>
+                    <th scope="row">{key.startsWith("inertia") ? `Turn resistance, ${label.toLowerCase()}` : label}</th>
+                    <td>{said(of(figures) ?? Number.NaN, what, units)}</td>
+                    <td>{spreadText(spreads[key], what, units)}</td>
+                  </tr>
+                )
+              })}
+            </tbody>
+          </table>
+          <details className="finding-riser">
+            <summary>The riser itself</summary>
+            <table className="finding-table">
+              <caption className="visually-hidden">The fitted riser</caption>
+              <tbody>
+                {unknowns.map((name, k) => (
+                  <tr key={name} data-unknown={name} data-known={known[name]}>
+                    <th scope="row">
+                      {unknownWords[name]}
+                      <span className="finding-known">{knownWords[known[name]]}</span>
+                    </th>
+                    <td>{said(numbers[k]!, quantity(name), units)}</td>
+                    <td>{known[name] === "yes" && spreadText(riserSpread(fit, name), quantity(name), units)}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </details>
+          {fit.applied ? (
+            <p className="finding-applied">✓ The bow on the bench has this riser. Every number shows its ±.</p>
+          ) : (
+            <div className="measure-buttons">
+              <button
+                type="button"
+                className="measure-main"
+                onClick={() => tell(applyReadings.run(bench), "The measured riser is on the bow.")}
+              >
+                {applyReadings.label}
+              </button>
+              <span className="measure-note">The bow on the bench has another riser yet.</span>
+            </div>
+          )}
+        </>
+      )}
+      {problem}
+    </section>
+  )
+}

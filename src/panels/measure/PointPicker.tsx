@@ -1,0 +1,67 @@
+import { useId } from "react"
+import { placeText, pointTitle } from "../../describe/measureText"
+import { placeMm } from "../../scene/fields"
+import type { NamedPoint } from "../../scene/measure"
+import type { Vec3 } from "../../core/solids"
+import { askForPoint, usePicking } from "../../state/picking"
+import { useBench, useLive } from "../../state/useBench"
+import { DraftNumber } from "./DraftFields"
+import { changeDraft, useDraft } from "./drafts"
+import { OWN_POINT } from "./reading"
+
+/** Where the bow hangs: one of its named places, a place tapped in the picture, or a typed one. */
+export function PointPicker({ points, label }: { points: readonly NamedPoint[]; label: string }) {
+  const bench = useBench()
+  const id = useId()
+  const scene = useLive((state) => state.scene)
+  const units = useLive((state) => state.preferences)
+  const { point } = useDraft("reading")
+  const picking = usePicking()
+  const named = points.find(({ key }) => key === point)
+  const take = (at: Vec3) => {
+    const mm = at.map((metres) => Math.round(metres * 1e4) / 10) as [number, number, number]
+    ownPlace(mm)
+    bench.say(`Point taken: ${placeText(mm, units)}`)
+  }
+  return (
+    <div className="measure-point">
+      <label htmlFor={id}>{label}</label>
+      <select
+        id={id}
+        value={named === undefined ? OWN_POINT : point}
+        onChange={({ target }) => changeDraft("reading", { point: target.value })}
+      >
+        {points.map((each) => (
+          <option key={each.key} value={each.key}>
+            {pointTitle(scene, each)}
+          </option>
+        ))}
+        <option value={OWN_POINT}>Another place</option>
+      </select>
+      {named !== undefined && <p className="measure-note">From the grip: {placeText(named.atMm, units)}</p>}
+      {named === undefined && (
+        <>
+          <DraftNumber of="reading" name="at0" field={placeMm} label="forward of the grip" />
+          <DraftNumber of="reading" name="at1" field={placeMm} label="above the grip" />
+          <DraftNumber of="reading" name="at2" field={placeMm} label="to the right" />
+        </>
+      )}
+      <button type="button" aria-pressed={picking} onClick={() => askForPoint(picking ? null : take)}>
+        {picking ? "Tap the place on the bow… (press to stop)" : "Tap it in the picture"}
+      </button>
+    </div>
+  )
+}
+
+/** Puts a place in file units into the draft, as typed. */
+export function ownPlace([at0, at1, at2]: readonly [number, number, number]): void {
+  changeDraft("reading", { point: OWN_POINT })
+  changeDraftValues({ at0, at1, at2 })
+}
+
+export function changeDraftValues(changes: Readonly<Record<string, number>>): void {
+  changeDraft("reading", (draft) => {
+    const texts = Object.fromEntries(Object.entries(draft.texts).filter(([name]) => !(name in changes)))
+    return { texts, values: { ...draft.values, ...changes } }
+  })
+}

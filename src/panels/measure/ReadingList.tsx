@@ -1,0 +1,97 @@
+import { excludeReading, removeReading } from "../../commands/measure"
+import { kindTitles, missText, onWords, placeText, readingText } from "../../describe/measureText"
+import type { MeasureResult } from "../../scene/measure"
+import type { Measurement } from "../../scene/schema"
+import { useBench, useLive } from "../../state/useBench"
+import { Check } from "../Check"
+import { useProblem } from "../Problem"
+import { changeDraft } from "./drafts"
+import { draftOf } from "./reading"
+
+/** Every reading with how far it is from the fit; each can be left out, changed or removed. */
+export function ReadingList({ result }: { result: MeasureResult | null }) {
+  const readings = useLive(({ scene }) => scene.measurements)
+  if (readings === undefined) return null
+  return (
+    <section>
+      <h2 className="sheet-heading">Readings</h2>
+      <ol className="readings">
+        {readings.map((reading, place) => (
+          <Reading
+            // biome-ignore lint/suspicious/noArrayIndexKey: a reading is known by its place in the file's list
+            key={place}
+            reading={reading}
+            place={place}
+            result={result?.readings.find((each) => each.place === place)}
+          />
+        ))}
+      </ol>
+    </section>
+  )
+}
+
+interface Props {
+  readonly reading: Measurement
+  readonly place: number
+  readonly result: MeasureResult["readings"][number] | undefined
+}
+
+function Reading({ reading, place, result }: Props) {
+  const bench = useBench()
+  const units = useLive(({ preferences }) => preferences)
+  const { problem, told } = useProblem()
+  const name = `reading ${place + 1}`
+  return (
+    <li data-outlier={result?.outlier || undefined} data-excluded={reading.excluded || undefined}>
+      <p className="reading-title">
+        <strong>
+          {place + 1}. {kindTitles[reading.kind]}
+        </strong>{" "}
+        {onWords[reading.on]}
+      </p>
+      <p>
+        {readingText(reading, units)}
+        {"atMm" in reading && <span className="measure-note">, at {placeText(reading.atMm, units)}</span>}
+      </p>
+      {result?.outlier && <p className="reading-far">▲ Far off: take it again, or leave it out.</p>}
+      {result !== undefined && (
+        <ul className="reading-misses">
+          {result.misses.map((miss) => (
+            <li key={miss.what}>{missText(miss, units)}</li>
+          ))}
+        </ul>
+      )}
+      {(reading.note !== "" || reading.date !== "") && (
+        <p className="measure-note">{[reading.date, reading.note].filter((word) => word !== "").join(" · ")}</p>
+      )}
+      <div className="measure-buttons">
+        <Check
+          checked={!reading.excluded}
+          onSwitch={() =>
+            told(
+              excludeReading.run(bench, { place, excluded: !reading.excluded }),
+              `${name} ${reading.excluded ? "counts" : "left out"}`,
+            )
+          }
+        >
+          Counts<span className="visually-hidden">, {name}</span>
+        </Check>
+        <button type="button" onClick={() => changeDraft("reading", draftOf(reading, place))}>
+          Change<span className="visually-hidden"> {name}</span>
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            if (told(removeReading.run(bench, { place }), `${name} removed; Undo brings it back`).ok)
+              changeDraft("reading", ({ editing }) => ({
+                editing: editing === null || editing < place ? editing : editing === place ? null : editing - 1,
+              }))
+          }}
+        >
+          Remove<span className="visually-hidden"> {name}</span>
+        </button>
+      </div>
+      {problem}
+    </li>
+  )
+}

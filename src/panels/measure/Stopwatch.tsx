@@ -1,0 +1,64 @@
+import { type KeyboardEvent, useState } from "react"
+import { readTaps } from "../../core/measure/instruments"
+import { tappedText } from "../../describe/measureSteps"
+import { changeDraftValues } from "./PointPicker"
+
+/** No thumb is surer than this over all the swings, s, however even the taps look: both its ends are pressed by the same hand. */
+const SUREST = 0.03
+
+/**
+ * A stopwatch that is tapped once a swing, by finger, mouse, Space or Enter. Times are the events' own, not when the page
+ * got round to them. From the second swing on count and time stand in the fields.
+ */
+export function Stopwatch() {
+  const [taps, setTaps] = useState<readonly number[]>([])
+  const tapped = readTaps(taps)
+  const tap = (at: number) => {
+    const next = [...taps, at]
+    setTaps(next)
+    const read = readTaps(next)
+    if (read === null) return
+    changeDraftValues({
+      count: read.count,
+      seconds: Math.round(read.seconds * 1000) / 1000,
+      ...(read.error === null ? {} : { errorSeconds: Math.round(Math.max(SUREST, read.error) * 1000) / 1000 }),
+    })
+  }
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key !== " " && event.key !== "Enter") return
+    event.preventDefault()
+    if (!event.repeat) tap(event.timeStamp)
+  }
+  return (
+    <div className="stopwatch">
+      <button
+        type="button"
+        className="stopwatch-tap"
+        onPointerDown={(event) => {
+          if (event.button !== 0) return
+          event.preventDefault()
+          event.currentTarget.focus()
+          tap(event.timeStamp)
+        }}
+        onKeyDown={onKeyDown}
+        onClick={(event) => {
+          // A press that came by neither pointer nor key: a screen reader's.
+          if (event.detail === 0) tap(event.timeStamp)
+        }}
+      >
+        <span className="stopwatch-count">{tapped?.count ?? 0}</span>
+        {taps.length === 0 ? "Tap here once each swing, the same way" : "Tap at each swing"}
+      </button>
+      <p className="measure-note" aria-live="off">
+        {tapped === null
+          ? "Space and Enter do as well. The first tap starts the watch."
+          : tappedText(tapped.count, tapped.seconds, tapped.missed, tapped.doubled)}
+      </p>
+      {taps.length > 0 && (
+        <button type="button" onClick={() => setTaps([])}>
+          Start over
+        </button>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,166 @@
+import { type RefObject, useEffect, useRef } from "react"
+import { addReading, changeReading } from "../../commands/measure"
+import { HANGING_CAUTION, stepWords } from "../../describe/measureSteps"
+import { axisWords, onWords } from "../../describe/measureText"
+import type { NamedPoint } from "../../scene/measure"
+import { measureFields } from "../../scene/measure/fields"
+import type { Measurement } from "../../scene/schema"
+import { useBench, useLive } from "../../state/useBench"
+import { Choice } from "../Choice"
+import { useProblem } from "../Problem"
+import { DraftNumber, DraftWords } from "./DraftFields"
+import { changeDraft, NO_DRAFT, type ReadingDraft, useDraft } from "./drafts"
+import { PointPicker } from "./PointPicker"
+import { isPlaced, type MeasureField, missing, readingOf, typedFields, usualFields } from "./reading"
+import { StepPicture } from "./StepPicture"
+import { Stopwatch } from "./Stopwatch"
+import { today } from "./today"
+import { TiltSensor } from "./TiltSensor"
+
+const kinds = ["scale", "hang", "swing", "twist"] as const
+const DONE = { ok: true as const, value: undefined }
+
+/** One reading in the making: how it is taken, what it tells, its numbers; then onto the list. */
+export function TakeReading({ points }: { points: readonly NamedPoint[] }) {
+  const bench = useBench()
+  const draft = useDraft("reading")
+  const { problem, told } = useProblem()
+  const heading = useRef<HTMLHeadingElement>(null)
+  const { kind, editing } = draft
+  useFocusOnEdit(editing, heading)
+  const { how, tells, usual } = stepWords[kind]
+  const open = missing(draft, points)
+  const finish = () => {
+    if (open.length > 0) return
+    const reading = readingOf(draft, bench.store.getState().scene, points, today())
+    const result =
+      editing === null ? addReading.run(bench, { reading }) : changeReading.run(bench, { place: editing, reading })
+    if (told(result, editing === null ? "Reading added." : `Reading ${editing + 1} changed.`).ok) clear()
+  }
+  return (
+    <section className="take-reading">
+      <h2 className="sheet-heading" ref={heading} tabIndex={-1}>
+        {editing === null ? "Take a reading" : `Change reading ${editing + 1}`}
+      </h2>
+      <Choice
+        name="Which"
+        value={kind}
+        options={kinds.map((each) => [each, stepWords[each].verb] as const)}
+        onChoose={(chosen) => {
+          changeDraft("reading", { kind: chosen })
+          return DONE
+        }}
+      />
+      <StepPicture kind={kind} />
+      <ol className="step-how">
+        {how.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ol>
+      <p className="measure-note">
+        <strong>It tells:</strong> {tells} {usual}
+      </p>
+      {kind !== "scale" && <p className="measure-note">{HANGING_CAUTION}</p>}
+      <OnTheHook draft={draft} />
+      {isPlaced(kind) && <PointPicker points={points} label={kind === "hang" ? "Hung from" : "Swings about"} />}
+      {(kind === "swing" || kind === "twist") && <Axis draft={draft} />}
+      {kind === "hang" && <TiltSensor />}
+      {(kind === "swing" || kind === "twist") && <Stopwatch />}
+      <Numbers names={typedFields(kind)} />
+      {kind === "hang" && <Cant read={draft.cantRead} />}
+      <details className="measure-errors">
+        <summary>How sure the reading is</summary>
+        <p className="measure-note">Give or take: two readings in three are nearer than this.</p>
+        <Numbers names={usualFields(kind)} />
+      </details>
+      <DraftWords of="reading" name="note" label="Note" longest={500} />
+      <div className="measure-buttons">
+        <button type="button" className="measure-main" aria-disabled={open.length > 0} onClick={finish}>
+          {editing === null ? "Add the reading" : "Keep the change"}
+        </button>
+        <button type="button" onClick={clear}>
+          {editing === null ? "Clear" : "Leave it as it was"}
+        </button>
+      </div>
+      {open.length > 0 && <p className="measure-note">Still to come: {open.join("; ")}.</p>}
+      {problem}
+    </section>
+  )
+}
+
+/** The kind and what hangs stay for the next reading; what was read goes. */
+const clear = () => changeDraft("reading", { ...NO_DRAFT, editing: null })
+
+/** A reading that is taken up to be changed stands far below its button. */
+function useFocusOnEdit(editing: number | null, heading: RefObject<HTMLElement | null>) {
+  const before = useRef(editing)
+  useEffect(() => {
+    if (editing !== null && editing !== before.current) heading.current?.focus()
+    before.current = editing
+  }, [editing, heading])
+}
+
+function Numbers({ names }: { names: readonly MeasureField[] }) {
+  return names.map((name) => <DraftNumber key={name} of="reading" name={name} field={measureFields[name]} />)
+}
+
+function OnTheHook({ draft }: { draft: ReadingDraft }) {
+  const before = useLive(({ scene }) => (draft.editing === null ? undefined : scene.measurements?.[draft.editing]))
+  const rigged = useLive(({ scene }) => scene.rig.some(({ chain }) => chain.length > 0))
+  const then = before?.on === "rigged"
+  const value = draft.on !== "rigged" ? draft.on : then && draft.words.rig === "then" ? "then" : "rigged"
+  const options: [string, string][] = [
+    ["rigged", rigged ? `${onWords.rigged}, as it is now` : "bow, as it is now"],
+    ...(then ? ([["then", `${onWords.rigged}, as it was then`]] as [string, string][]) : []),
+    ["bow", onWords.bow],
+    ["riser", onWords.riser],
+  ]
+  return (
+    <label className="measure-pick">
+      <span>What is measured</span>
+      <select
+        value={value}
+        onChange={({ target }) => {
+          const on = (target.value === "then" ? "rigged" : target.value) as Measurement["on"]
+          changeDraft("reading", { on, words: { ...draft.words, rig: target.value === "then" ? "then" : "now" } })
+        }}
+      >
+        {options.map(([option, words]) => (
+          <option key={option} value={option}>
+            {words}
+          </option>
+        ))}
+      </select>
+    </label>
+  )
+}
+
+function Axis({ draft }: { draft: ReadingDraft }) {
+  return (
+    <label className="measure-pick">
+      <span>About</span>
+      <select
+        value={draft.axis}
+        onChange={({ target }) => changeDraft("reading", { axis: target.value as ReadingDraft["axis"] })}
+      >
+        {(["pitch", "yaw", "roll"] as const).map((axis) => (
+          <option key={axis} value={axis}>
+            {axisWords[axis]}
+          </option>
+        ))}
+      </select>
+    </label>
+  )
+}
+
+function Cant({ read }: { read: boolean }) {
+  return (
+    <>
+      {read && <DraftNumber of="reading" name="cantDeg" field={measureFields.cantDeg} />}
+      <label className="check">
+        <input type="checkbox" checked={!read} onChange={() => changeDraft("reading", { cantRead: !read })} />
+        Cant not read: the reading then says nothing across
+      </label>
+    </>
+  )
+}

@@ -1,0 +1,69 @@
+import { describe, expect, test } from "vitest"
+import {
+  comparedRows,
+  impressionText,
+  logCsv,
+  readScores,
+  scoresText,
+  triedFigures,
+  triedTitle,
+} from "../../src/describe/logText"
+import { measuredDocument } from "../scene/measure/documents"
+import { sceneOf } from "../scene/scenes"
+
+const units = { massUnit: "g", lengthUnit: "mm", forceUnit: "N" } as const
+const plain = (text: string) => text.replaceAll("\u00a0", " ")
+const scene = sceneOf(measuredDocument())
+const [first, second] = scene.log!
+
+describe("scores", () => {
+  test("are typed with commas, semicolons or spaces between them, and none are no scores", () => {
+    expect(readScores("27, 25;28 9")).toEqual([27, 25, 28, 9])
+    expect(readScores("  ")).toEqual([])
+    expect(readScores(scoresText([27, 25.5]))).toEqual([27, 25.5])
+  })
+
+  test("in words or below nothing are none", () => {
+    expect(readScores("27, nine")).toBeNull()
+    expect(readScores("-3")).toBeNull()
+  })
+})
+
+test("an entry is called by its number, its name and its date, and told by what was noted", () => {
+  expect(triedTitle(first!, 0)).toBe("Setup 1: first (2026-05-17)")
+  expect(triedTitle(second!, 1)).toBe("Setup 2")
+  expect(plain(impressionText(first!, units))).toBe(
+    "felt 4 of 5: steady, slow · scores 27, 25, 28, total 80 · group 130.0 mm",
+  )
+  expect(impressionText(second!, units)).toBe("")
+})
+
+test("two setups are compared number by number, the change with its sign", () => {
+  const rows = comparedRows(triedFigures(scene, second!.rig)!, triedFigures(scene, first!.rig)!, units)
+  expect(rows.map(({ label }) => label)).toEqual([
+    "Balance point ahead of grip",
+    "Balance point above grip",
+    "Balance point to the right",
+    "Mass",
+    "Net at full draw",
+    "Turn resistance, pitch",
+    "Turn resistance, yaw",
+    "Turn resistance, roll",
+  ])
+  // By hand from the rig: a rod of 123 g and three discs of 28 g.
+  expect(plain(rows[3]!.change)).toBe("+207 g")
+  expect(rows[0]!.change).toMatch(/^\+\d/)
+  expect(rows[4]!.change).toMatch(/^\u2212\d/)
+  const same = comparedRows(triedFigures(scene, first!.rig)!, triedFigures(scene, first!.rig)!, units)
+  expect(same.map(({ change }) => plain(change)).slice(0, 4)).toEqual(["0.0 mm", "0.0 mm", "0.0 mm", "0 g"])
+})
+
+test("the log as a file has a line a setup, its words quoted and its numbers in the report's units", () => {
+  const lines = logCsv({ ...scene, log: [{ ...first!, note: 'windy, "gusts"' }, second!] }).split("\r\n")
+  expect(lines).toHaveLength(4)
+  expect(lines[0]).toBe(
+    'setup,date,name,"felt, 1 to 5",feel,scores,total,group mm,"Balance point ahead of grip, mm","Balance point above grip, mm","Balance point to the right, mm","Mass, g","Net at full draw, N·m","Turn resistance, pitch, kg·m²","Turn resistance, yaw, kg·m²","Turn resistance, roll, kg·m²",note',
+  )
+  expect(lines[1]).toMatch(/^1,2026-05-17,first,4,"steady, slow","27, 25, 28",80,130,.*,"windy, ""gusts"""$/)
+  expect(lines[2]).toMatch(/^2,,,,,,,,/)
+})
