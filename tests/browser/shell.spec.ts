@@ -144,8 +144,8 @@ test("unsaved work is there after a reload, and another scene in the address doe
   page,
 }) => {
   await open(page)
+  const later = (await handleValue(handle(page, ROD))) + 3 * 50
   await press(page, ROD, "Shift+ArrowRight", 3)
-  const later = await handleValue(handle(page, ROD))
   // At once: leaving the page writes what was not yet written.
   await page.reload()
   await untilReady(page)
