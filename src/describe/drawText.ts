@@ -111,3 +111,6 @@ export const drawCsv = ({ points }: DrawWork): string =>
     { heading: "force N", values: points.map(({ forceN }) => forceN) },
     { heading: "stored energy J", values: points.map(({ workJ }) => workJ) },
   ])
+
+/** Instead of the reading, while the drawn curve is that of the limbs before a change. */
+export const CURVE_BEHIND = "Dotted: the curve before this change. It follows when the change rests."

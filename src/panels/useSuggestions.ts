@@ -2,11 +2,7 @@ import { useEffect, useState } from "react"
 import type { Scene } from "../scene/schema"
 import { type Suggestion, suggestions, type TargetState, targetStates } from "../scene/suggest"
 import { useBench } from "../state/useBench"
-
-/** Long enough after the last change that a drag is over, short enough to be there when the eye arrives, ms. */
-const QUIET_MS = 180
-/** The browser may wait this long for a free moment, ms. */
-const PATIENCE_MS = 1000
+import { whenQuiet } from "./whenQuiet"
 
 /** Missed targets and the changes that would meet them, as of `scene`. */
 export interface Found {
@@ -23,13 +19,7 @@ export function useSuggestions(): Found | null {
   const bench = useBench()
   const [found, setFound] = useState<Found | null>(null)
   useEffect(() => {
-    let timer: ReturnType<typeof setTimeout> | undefined
-    let cancelIdle: (() => void) | undefined
-    const stop = () => {
-      clearTimeout(timer)
-      cancelIdle?.()
-      cancelIdle = undefined
-    }
+    let stop = () => {}
     const search = () => {
       const { scene, evaluation, gesture } = bench.store.getState()
       if (gesture !== null) return wait()
@@ -38,9 +28,7 @@ export function useSuggestions(): Found | null {
     }
     const wait = () => {
       stop()
-      timer = setTimeout(() => {
-        cancelIdle = whenIdle(search)
-      }, QUIET_MS)
+      stop = whenQuiet(search)
     }
     wait()
     const unsubscribe = bench.store.subscribe((state, before) => {
@@ -52,14 +40,4 @@ export function useSuggestions(): Found | null {
     }
   }, [bench])
   return found
-}
-
-/** Calls back in a free moment, or soon where the browser does not say when it is free. */
-function whenIdle(act: () => void): () => void {
-  if (typeof requestIdleCallback === "function") {
-    const handle = requestIdleCallback(act, { timeout: PATIENCE_MS })
-    return () => cancelIdleCallback(handle)
-  }
-  const handle = setTimeout(act, 0)
-  return () => clearTimeout(handle)
 }

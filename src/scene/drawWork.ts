@@ -48,6 +48,13 @@ export function drawWork(bow: Bow): Result<DrawWork> {
   return success({ points: points.value, storedJ: last.workJ, fullness, stringLength, sketch: false })
 }
 
+/** The same where it costs next to nothing: for limbs whose curve has been solved, and for a sketch. Else null. */
+export function knownDrawWork(bow: Bow): Result<DrawWork> | null {
+  if (bow.kind === "compound") return drawWork(bow)
+  const braced = bracedLimbs(bow)
+  return braced.ok && !known.has(braced.value) ? null : drawWork(bow)
+}
+
 /** Kept by the strung limbs, so that a nock height or a riser dragged along costs nothing here. */
 const known = new WeakMap<BracedLimbs, readonly WorkPoint[]>()
 

@@ -116,3 +116,33 @@ test("all swing weights move together, and their table has each and the sum", as
     /nose-down together .* free, .* locked\.$/,
   )
 })
+
+test("while the draw curve catches up with changed limbs its numbers are dashes, never those of the limbs before", async ({
+  page,
+}) => {
+  await open(page, "./?scene=target-recurve-straight-bar")
+  const stored = page.locator('[data-figure="storedJ"]')
+  const draw = page.getByRole("tab", { name: "Draw" })
+  await draw.click()
+  const before = await stored.textContent()
+  await page.getByRole("tab", { name: "Bow" }).click()
+  const brace = page.locator('input[data-slot="bow:braceHeightMm"]')
+  await brace.fill("207")
+  await brace.press("Enter")
+  await draw.click()
+  await expect(stored).not.toHaveText(before ?? "")
+  const changed = await stored.textContent()
+  const texts = await stored.evaluateHandle((element) => {
+    const seen: string[] = []
+    new MutationObserver(() => seen.push(element.textContent ?? "")).observe(element, {
+      characterData: true,
+      childList: true,
+      subtree: true,
+    })
+    return seen
+  })
+  await undo(page).click()
+  await expect(stored).toHaveText(before ?? "")
+  expect(await texts.jsonValue()).toEqual(["–", before])
+  expect(changed).not.toBe(before)
+})

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest"
 import { amoLengthMm, drawCsv } from "../../src/describe/drawText"
-import { drawWork } from "../../src/scene/drawWork"
+import { drawWork, knownDrawWork } from "../../src/scene/drawWork"
 import { drawCurve } from "../../src/scene/sweeps"
 import { recurveBow, smallestDocument } from "./documents"
 import { drawnCompound, sceneOf } from "./scenes"
@@ -37,6 +37,18 @@ test("a change that leaves the limbs alone keeps the curve, one of the limbs or 
   expect(workOf({ ...bow, nockHeightMm: bow.nockHeightMm + 7 }).points).toBe(points)
   const heavier = workOf({ ...bow, drawWeightLbf: bow.drawWeightLbf * 1.5 })
   expect(heavier.storedJ / workOf(bow).storedJ).toBeCloseTo(1.5, 9)
+})
+
+test("a curve is known once it has been solved for these very limbs, and a sketch always", () => {
+  const { bow } = recurve()
+  if (bow.kind !== "recurve") throw new Error("no recurve")
+  const other = { ...bow, limbs: { ...bow.limbs, lengthMm: bow.limbs.lengthMm + 3 } }
+  expect(knownDrawWork(other)).toBeNull()
+  const work = workOf(other)
+  expect(knownDrawWork(other)).toEqual({ ok: true, value: work })
+  expect(knownDrawWork({ ...other, nockHeightMm: 7 })).not.toBeNull()
+  expect(knownDrawWork({ ...other, braceHeightMm: other.braceHeightMm + 5 })).toBeNull()
+  expect(knownDrawWork(sceneOf(drawnCompound()).bow)?.ok).toBe(true)
 })
 
 test("a compound's curve is called a sketch and has no fullness", () => {

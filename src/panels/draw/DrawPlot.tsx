@@ -1,6 +1,6 @@
 import { useCallback, useMemo } from "react"
 import { stringLengthText } from "../../describe/bowLength"
-import { amoLengthMm, drawCsv, drawPointText, energyText, SKETCH_NOTE } from "../../describe/drawText"
+import { CURVE_BEHIND, amoLengthMm, drawCsv, drawPointText, energyText, SKETCH_NOTE } from "../../describe/drawText"
 import { fixed, said, shownUnit, type UnitChoice } from "../../describe/format"
 import { problemText } from "../../describe/problemText"
 import { type DrawWork, drawWork } from "../../scene/drawWork"
@@ -10,18 +10,19 @@ import { useLive } from "../../state/useBench"
 import { Plot } from "../plot/Plot"
 import type { PlotContent } from "../plot/plotted"
 import type { SaveTable } from "./DrawSheet"
+import { useDrawWork } from "./useDrawWork"
 
 /** Force against draw, with the energy under it, and the numbers that belong to it. */
 export function DrawPlot({ onSave }: { onSave: SaveTable }) {
   const bow = useLive(({ scene }) => scene.bow)
-  const work = useMemo(() => drawWork(bow), [bow])
+  const { work, behind } = useDrawWork(bow)
   const scene = useLive((state) => state.scene)
   const preferences = useLive((state) => state.preferences)
   return (
     <section>
       <h2 className="sheet-heading">Draw curve</h2>
       {work.ok ? (
-        <Curve work={work.value} bow={bow} onSave={onSave} />
+        <Curve work={work.value} behind={behind} bow={bow} onSave={onSave} />
       ) : (
         <p className="problem">{problemText({ scene, preferences }, work.errors)}</p>
       )}
@@ -29,14 +30,31 @@ export function DrawPlot({ onSave }: { onSave: SaveTable }) {
   )
 }
 
-function Curve({ work, bow, onSave }: { work: DrawWork; bow: Bow; onSave: SaveTable }) {
+interface CurveProps {
+  readonly work: DrawWork
+  /** The curve is that of the limbs before the change that is going on. */
+  readonly behind: boolean
+  readonly bow: Bow
+  readonly onSave: SaveTable
+}
+
+function Curve({ work, behind, bow, onSave }: CurveProps) {
   const limbs = useLive(({ evaluation }) => evaluation.now.limbs)
+  const full = useLive(({ evaluation }) => evaluation.fullDraw.limbs)
   const units = useLive(({ preferences }) => preferences)
-  const content = useMemo(() => contentOf(work, bow, limbs, units), [work, bow, limbs, units])
-  const say = useCallback((index: number) => drawPointText(work.points[index]!, units), [work, units])
+  const content = useMemo(
+    () => contentOf({ work, behind, bow, limbs, full }, units),
+    [work, behind, bow, limbs, full, units],
+  )
+  const say = useCallback(
+    (index: number) => (behind ? CURVE_BEHIND : drawPointText(work.points[index]!, units)),
+    [work, behind, units],
+  )
   const length = shownUnit("length", units)
   const force = shownUnit("newtons", units)
   const most = Math.max(...work.points.map(({ forceN }) => forceN)) * force.factor
+  // What belongs to the curve is not known until the curve is.
+  const late = (value: number) => (behind ? null : value)
   // A round end that stays put while a draw weight is dragged.
   const top = roundUp(most * 1.12)
   return (
@@ -52,9 +70,14 @@ function Curve({ work, bow, onSave }: { work: DrawWork; bow: Bow; onSave: SaveTa
         nameRoom={14}
       />
       <dl className="figure-rows">
-        <Row name="Energy stored at full draw" value={work.storedJ} text={energyText(work.storedJ)} of="storedJ" />
+        <Row
+          name="Energy stored at full draw"
+          value={late(work.storedJ)}
+          text={energyText(work.storedJ)}
+          of="storedJ"
+        />
         {work.fullness !== null && (
-          <Row name="Fullness, W/(F·draw)" value={work.fullness} text={fixed(work.fullness, 3)} of="fullness" />
+          <Row name="Fullness, W/(F·draw)" value={late(work.fullness)} text={fixed(work.fullness, 3)} of="fullness" />
         )}
         <Row name="Draw weight" value={bow.drawWeightLbf} text={weightText(bow, units)} of="drawWeightLbf" />
         <Row
@@ -66,7 +89,7 @@ function Curve({ work, bow, onSave }: { work: DrawWork; bow: Bow; onSave: SaveTa
         {work.stringLength !== null && (
           <Row
             name="String"
-            value={work.stringLength}
+            value={late(work.stringLength)}
             text={stringLengthText(work.stringLength, units)}
             of="stringLength"
           />
@@ -78,19 +101,26 @@ function Curve({ work, bow, onSave }: { work: DrawWork; bow: Bow; onSave: SaveTa
           line.
         </p>
       )}
-      <button type="button" onClick={() => onSave("draw-curve", drawCsv(work))}>
+      <button
+        type="button"
+        onClick={() => {
+          const now = drawWork(bow)
+          if (now.ok) onSave("draw-curve", drawCsv(now.value))
+        }}
+      >
         Save CSV
       </button>
     </>
   )
 }
 
-function Row({ name, value, text, of }: { name: string; value: number; text: string; of: string }) {
+/** Without a value a dash is shown. */
+function Row({ name, value, text, of }: { name: string; value: number | null; text: string; of: string }) {
   return (
     <div className="figure-row">
       <dt>{name}</dt>
-      <dd data-figure={of} data-value={value}>
-        {text}
+      <dd data-figure={of} data-value={value ?? undefined}>
+        {value === null ? "–" : text}
       </dd>
     </div>
   )
@@ -99,12 +129,24 @@ function Row({ name, value, text, of }: { name: string; value: number; text: str
 const weightText = (bow: Bow, units: UnitChoice): string =>
   `${said(bow.drawWeightLbf, "force", units)}${bow.kind === "compound" ? " at the peak" : ""}`
 
-function contentOf(work: DrawWork, bow: Bow, limbs: LimbPlace, units: UnitChoice): PlotContent {
+/** How a curve is drawn that is not the bow's any more. */
+const BEHIND = { ink: "--ink-soft", dash: [2, 5], shaded: false } as const
+
+interface Drawn {
+  readonly work: DrawWork
+  readonly behind: boolean
+  readonly bow: Bow
+  /** As held, and at full draw. */
+  readonly limbs: LimbPlace
+  readonly full: LimbPlace
+}
+
+function contentOf({ work, behind, bow, limbs, full }: Drawn, units: UnitChoice): PlotContent {
   const length = shownUnit("length", units).factor
   const force = shownUnit("newtons", units).factor
-  const last = work.points.at(-1)!
-  const amo = said(amoLengthMm(last.drawMm), "length", units)
-  const weight = bow.kind === "compound" ? said(last.forceN, "newtons", units) : said(bow.drawWeightLbf, "force", units)
+  const amo = said(amoLengthMm(bow.drawLengthMm), "length", units)
+  const weight =
+    bow.kind === "compound" ? said(full.holdForce, "newtons", units) : said(bow.drawWeightLbf, "force", units)
   return {
     x: work.points.map(({ drawMm }) => drawMm * length),
     lines: [
@@ -112,16 +154,15 @@ function contentOf(work: DrawWork, bow: Bow, limbs: LimbPlace, units: UnitChoice
         name: "",
         values: work.points.map(({ forceN }) => forceN * force),
         width: 2,
-        ink: "--ink",
-        shaded: true,
+        ...(behind ? BEHIND : { ink: "--ink", shaded: true }),
         ...(work.sketch ? { dash: [8, 5] } : {}),
       },
     ],
     marks: [
       {
         kind: "corner",
-        x: last.drawMm * length,
-        y: last.forceN * force,
+        x: full.draw * 1e3 * length,
+        y: full.holdForce * force,
         text: `${weight} at ${amo} AMO`,
         below: work.sketch,
       },
