@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs"
 import { join } from "node:path"
 import react from "@vitejs/plugin-react"
 import { defineConfig, type Plugin } from "vite"
+import { slimShaders } from "./tests/tools/slim-shaders"
 
 const root = import.meta.dirname
 
@@ -86,11 +87,17 @@ interface StandIns {
   /** Each way the module makes something, and what it makes instead. */
   readonly made: Readonly<Record<string, string>>
   readonly code: string
+  /** What else becomes of the module's source. */
+  readonly reduced?: (source: string) => string
 }
 
-/** Parts of three's renderer that come along whether used or not: headsets, and light from environment maps. */
+/**
+ * Parts of three's renderer that come along whether used or not: headsets, light from environment maps, and what its
+ * shaders hold for other materials.
+ */
 const withoutUnused: StandIns = {
   module: /\/three\/build\/three\.module\.js$/,
+  reduced: slimShaders,
   made: {
     "new WebXRManager( _this, _gl )": "new NoHeadset()",
     "new PMREMGenerator( renderer )": "noEnvironmentMaps()",
@@ -163,7 +170,7 @@ function standingIn(...all: readonly StandIns[]): Plugin {
         if (!kept.includes(made)) this.error(`${id} no longer has "${made}", which this build replaces`)
         kept = kept.replaceAll(made, instead)
       }
-      return { code: kept + found.code, map: null }
+      return { code: (found.reduced?.(kept) ?? kept) + found.code, map: null }
     },
   }
 }

@@ -2,6 +2,8 @@ import { lazy, Suspense, useCallback, useState } from "react"
 import { BalanceSheet } from "../panels/BalanceSheet"
 import { BigFigures } from "../panels/BigFigures"
 import { PoseStrip } from "../panels/PoseStrip"
+import { pickOther } from "../files/openFile"
+import { useBench } from "../state/useBench"
 import "./app.css"
 import { DropTarget } from "./DropTarget"
 import { Header } from "./Header"
@@ -10,12 +12,14 @@ import { Sheet } from "./Sheet"
 import { Spoken } from "./Spoken"
 import { Stage } from "./Stage"
 
+const Compare = lazy(() => import("../panels/Compare"))
 const Fixes = lazy(() => import("../panels/Fixes"))
 const Settings = lazy(() => import("../panels/Settings"))
 
 /** The page: the picture first and large, its three figures, the pose, and the sheet beside it. */
 export function App() {
   const [settings, setSettings] = useState(false)
+  const bench = useBench()
   const openSettings = useCallback(() => setSettings(true), [])
   return (
     <div className="bench">
@@ -34,6 +38,9 @@ export function App() {
         <Sheet
           balance={
             <>
+              <Suspense fallback={<div className="compare-room" />}>
+                <Compare onPick={() => pickOther(bench)} />
+              </Suspense>
               <BalanceSheet />
               <Suspense fallback={null}>
                 <Fixes />

@@ -11,6 +11,7 @@ import type { Scene } from "../scene/schema"
 import { type Bench, createBench, type Notice } from "../state/bench"
 import type { FileRules } from "../state/check"
 import { NO_HISTORY } from "../state/history"
+import type { OtherSetup } from "../state/compared"
 import { type KeptWork, without, withWork } from "../state/setAside"
 
 /**
@@ -30,8 +31,9 @@ export const sceneAsked = (search: string): string | null => new URLSearchParams
 export async function startBench(store: BrowserStore, search: string, rules: FileRules): Promise<Bench> {
   const asked = sceneAsked(search)
   const kept = await lastWork(store)
-  const { last, aside } = kept ?? NOTHING
+  const { last, aside, compared } = kept ?? NOTHING
   const bench = createBench(firstScene, readPreferences(store), rules)
+  bench.setView({ compared })
   const goOn = (): Notice | null => {
     if (last === null) return standAside(bench, aside)
     const { scene, fileName, unsaved, at } = last
@@ -76,9 +78,10 @@ const said = (text: string): Notice => ({ tone: "info", text, errors: [] })
 interface LastWork {
   readonly last: Autosave | null
   readonly aside: readonly KeptWork[]
+  readonly compared: OtherSetup | null
 }
 
-const NOTHING: LastWork = { last: null, aside: [] }
+const NOTHING: LastWork = { last: null, aside: [], compared: null }
 
 const UNREAD: Notice = {
   tone: "problem",
@@ -90,8 +93,8 @@ const UNREAD: Notice = {
 async function lastWork(store: BrowserStore): Promise<LastWork | null> {
   if (!hasAutosave(store)) return NOTHING
   try {
-    const { readAutosave, readSetAside } = await import("../files/autosave")
-    return { last: readAutosave(store), aside: readSetAside(store) }
+    const { readAutosave, readCompared, readSetAside } = await import("../files/autosave")
+    return { last: readAutosave(store), aside: readSetAside(store), compared: readCompared(store) }
   } catch {
     layAutosaveAside(store)
     return null

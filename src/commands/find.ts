@@ -1,7 +1,7 @@
 import { failure } from "../scene/errors"
-import { evaluate } from "../scene/evaluate"
 import type { MountName, RigEntry, Scene } from "../scene/schema"
-import { type Command, DONE } from "./command"
+import type { Command } from "./command"
+import { peek } from "./compare"
 
 /** A rig that was found for a bow: `mounts` were built anew, the others stayed. */
 export interface FoundRig {
@@ -36,26 +36,20 @@ export const trySetup: Command<FoundRig & { readonly name: string }> = {
     if (!stillFits(found, bench.store.getState().scene)) {
       return failure({ code: "not-allowed", path: "", message: "the bow has changed since the search; search again" })
     }
-    bench.setView({ compared: null })
+    bench.setView({ peeked: null })
     return bench.change(name, (draft) => {
       draft.rig = structuredClone(found.rig) as typeof draft.rig
     })
   },
 }
 
-/** Shows a found rig through the present one, held as that is; null takes it away again. */
+/** Shows a found rig beside the present one for as long as it is looked at; null takes it away again. */
 export const compareSetup: Command<FoundRig | null> = {
   id: "compare-setup",
   label: "Compare with this setup",
   run(bench, found) {
-    if (found === null) {
-      if (bench.store.getState().compared !== null) bench.setView({ compared: null })
-      return DONE
-    }
+    if (found === null) return peek.run(bench, null)
     const { scene } = bench.store.getState()
-    const other = evaluate({ ...scene, rig: [...found.rig] })
-    if (!other.ok) return other
-    bench.setView({ compared: other.value })
-    return DONE
+    return peek.run(bench, { name: "the found setup", scene: { ...scene, rig: [...found.rig] } })
   },
 }

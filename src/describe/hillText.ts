@@ -68,10 +68,16 @@ function angleBetween(a: readonly [number, number, number], b: readonly [number,
 }
 
 /** "15° up: net lift 0.21 N·m; locked 0.44 N·m, without it 0.10 N·m." */
-export function slopePointText(slopes: SlopeComparison, index: number, units: UnitChoice): string {
+export function slopePointText(
+  slopes: SlopeComparison,
+  index: number,
+  units: UnitChoice,
+  held?: SlopeComparison["free"],
+): string {
   const at = (curve: { netLift: readonly number[] }) => said(curve.netLift[index]!, "moment", units)
   const words = `${capital(slopeText(slopes.slopesDeg[index]!))}: net lift ${at(slopes.free)}`
-  return slopes.hasSwing ? `${words}; locked ${at(slopes.locked)}, without it ${at(slopes.without)}.` : `${words}.`
+  const rest = slopes.hasSwing ? `; locked ${at(slopes.locked)}, without it ${at(slopes.without)}` : ""
+  return `${words}${rest}${held === undefined ? "" : `; the held setup ${at(held)}`}.`
 }
 
 /** Which of the three holds flattest, in a sentence. Only for a rig with a swing weight. */
@@ -87,7 +93,10 @@ export function flatnessSentence({ free, locked, without }: SlopeComparison, uni
 }
 
 /** The slope plot as a table for a spreadsheet. */
-export const slopeCsv = ({ slopesDeg, free, locked, without, hasSwing }: SlopeComparison): string =>
+export const slopeCsv = (
+  { slopesDeg, free, locked, without, hasSwing }: SlopeComparison,
+  held?: SlopeComparison["free"],
+): string =>
   csvText([
     { heading: "slope deg", values: slopesDeg },
     { heading: "net lift N·m", values: free.netLift },
@@ -97,6 +106,7 @@ export const slopeCsv = ({ slopesDeg, free, locked, without, hasSwing }: SlopeCo
           { heading: "net lift without swing weight N·m", values: without.netLift },
         ]
       : []),
+    ...(held === undefined ? [] : [{ heading: "net lift of the held setup N·m", values: held.netLift }]),
   ])
 
 /** "Back mount", "End of the front chain", "Left arm", "Both arms". */

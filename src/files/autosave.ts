@@ -1,7 +1,8 @@
 import * as z from "zod/mini"
 import { parseScene } from "../scene/parse"
+import type { OtherSetup } from "../state/compared"
 import type { KeptWork } from "../state/setAside"
-import { AUTOSAVE_KEY, SET_ASIDE_KEY } from "./autosaveWrite"
+import { AUTOSAVE_KEY, COMPARED_KEY, SET_ASIDE_KEY } from "./autosaveWrite"
 import type { BrowserStore } from "./browserStore"
 
 /** What was on the bench when it was last seen. */
@@ -15,6 +16,7 @@ export interface Autosave extends KeptWork {
 const work = { text: z.string(), fileName: z.nullable(z.string()), at: z.number() }
 const autosaved = z.object({ ...work, unsaved: z.boolean(), source: z.nullable(z.string()) })
 const keptWork = z.object(work)
+const otherSetup = z.object({ name: z.string(), text: z.string() })
 
 /** The last autosave; null when there is none or it cannot be read (an older bench cannot read a newer scene). */
 export const readAutosave = (store: BrowserStore): Autosave | null =>
@@ -26,6 +28,10 @@ export function readSetAside(store: BrowserStore): readonly KeptWork[] {
   if (!Array.isArray(list)) return []
   return list.map((entry) => sceneRead(keptWork.safeParse(entry))).filter((entry) => entry !== null)
 }
+
+/** The setup that was held to compare; null for none and for one that cannot be read. */
+export const readCompared = (store: BrowserStore): OtherSetup | null =>
+  sceneRead(otherSetup.safeParse(json(store.read(COMPARED_KEY))))
 
 function json(text: string | null): unknown {
   try {

@@ -1,14 +1,16 @@
 import { type BenchState, hasUnsavedChanges } from "../state/bench"
 import { sameValue } from "../state/same"
+import type { OtherSetup } from "../state/compared"
 import type { KeptWork } from "../state/setAside"
 import type { BrowserStore } from "./browserStore"
 
 export const AUTOSAVE_KEY = "autosave"
 export const SET_ASIDE_KEY = "set-aside"
+export const COMPARED_KEY = "compared"
 
 /** Whether there is something to read back; the reader, with the file's validator, is fetched only then. */
 export const hasAutosave = (store: BrowserStore): boolean =>
-  store.read(AUTOSAVE_KEY) !== null || store.read(SET_ASIDE_KEY) !== null
+  [AUTOSAVE_KEY, SET_ASIDE_KEY, COMPARED_KEY].some((key) => store.read(key) !== null)
 
 /** False when the browser did not take it. */
 export function writeAutosave(store: BrowserStore, state: BenchState, source: string | null, at: number): boolean {
@@ -20,6 +22,13 @@ export function writeAutosave(store: BrowserStore, state: BenchState, source: st
 /** False when the browser did not take it. */
 export const writeSetAside = (store: BrowserStore, list: readonly KeptWork[]): boolean =>
   store.write(SET_ASIDE_KEY, JSON.stringify(list.map(recordOf)))
+
+/** Keeps the setup held to compare. False when the browser did not take it. */
+export const writeCompared = (store: BrowserStore, compared: OtherSetup | null): boolean =>
+  store.write(
+    COMPARED_KEY,
+    JSON.stringify(compared === null ? null : { name: compared.name, text: JSON.stringify(compared.scene) }),
+  )
 
 /**
  * Lays the last autosave aside as it stands, unread, if it differs from its file: for a start without the reader, so

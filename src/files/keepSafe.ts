@@ -1,5 +1,5 @@
 import type { Bench } from "../state/bench"
-import { writeAutosave, writeSetAside } from "./autosaveWrite"
+import { writeAutosave, writeCompared, writeSetAside } from "./autosaveWrite"
 import type { BrowserStore } from "./browserStore"
 import { writePreferences } from "./preferences"
 
@@ -7,7 +7,7 @@ import { writePreferences } from "./preferences"
 const QUIET_MS = 400
 
 /** The browser's copy is written anew when one of them changes. */
-const WATCHED = ["scene", "savedScene", "fileName", "setAside"] as const
+const WATCHED = ["scene", "savedScene", "fileName", "setAside", "compared"] as const
 
 /**
  * Writes the scene, what was set aside for it and the preferences to the browser soon after they change, and at once
@@ -18,6 +18,7 @@ const WATCHED = ["scene", "savedScene", "fileName", "setAside"] as const
 export function keepSafe(bench: Bench, store: BrowserStore, source: () => string | null): () => void {
   let seen = bench.store.getState()
   let asideKept = seen.setAside.length === 0 || writeSetAside(store, seen.setAside)
+  let comparedAsKept = seen.compared
   let timer: ReturnType<typeof setTimeout> | undefined
   let refused = false
 
@@ -26,7 +27,9 @@ export function keepSafe(bench: Bench, store: BrowserStore, source: () => string
     timer = undefined
     const state = bench.store.getState()
     asideKept ||= writeSetAside(store, state.setAside)
-    const kept = asideKept && writeAutosave(store, state, source(), Date.now())
+    const comparedKept = state.compared === comparedAsKept || writeCompared(store, state.compared)
+    if (comparedKept) comparedAsKept = state.compared
+    const kept = comparedKept && asideKept && writeAutosave(store, state, source(), Date.now())
     if (kept || refused) return
     refused = true
     bench.setView({

@@ -1,15 +1,27 @@
 import { openScene } from "../commands/bench"
+import { compareWith } from "../commands/compare"
+import type { Result } from "../scene/errors"
+import type { Scene } from "../scene/schema"
 import type { Bench } from "../state/bench"
 
 /** Far above any scene; keeps a film dropped by mistake from being read into memory. */
 const MAX_BYTES = 2_000_000
 
+/** What is done with a scene that was read. */
+type Use = (scene: Scene) => Result<void>
+
 /** Opens a file the coach picked or dropped. A bad one is explained and leaves the bench as it is. */
-export async function openFile(bench: Bench, file: File): Promise<void> {
-  const refuse = (text: string, errors: readonly { code: "syntax"; path: string; message: string }[] = []) =>
-    bench.setView({ notice: { tone: "problem", text, errors } })
+export const openFile = (bench: Bench, file: File): Promise<void> =>
+  takeFile(bench, file, "opened", (scene) => openScene.run(bench, { scene, fileName: file.name, saved: true }))
+
+/** Holds a file's setup beside the one on the bench. A bad one is explained and changes nothing. */
+export const compareFile = (bench: Bench, file: File): Promise<void> =>
+  takeFile(bench, file, "compared", (scene) => compareWith.run(bench, { name: scene.name, scene }))
+
+async function takeFile(bench: Bench, file: File, done: "opened" | "compared", use: Use): Promise<void> {
+  const refuse = (text: string) => bench.setView({ notice: { tone: "problem", text, errors: [] } })
   if (file.size > MAX_BYTES) {
-    refuse(`“${file.name}” was not opened: it is ${Math.round(file.size / 1e6)} MB, a scene file is far below 2 MB.`)
+    refuse(`“${file.name}” was not ${done}: it is ${Math.round(file.size / 1e6)} MB, a scene file is far below 2 MB.`)
     return
   }
   let text: string
@@ -22,34 +34,39 @@ export async function openFile(bench: Bench, file: File): Promise<void> {
   const reader = await import("../scene/parse").catch(() => null)
   if (reader === null) {
     refuse(
-      `“${file.name}” was not opened: the part of the page that reads files could not be fetched. Is the network there?`,
+      `“${file.name}” was not ${done}: the part of the page that reads files could not be fetched. Is the network there?`,
     )
     return
   }
   const parsed = reader.parseScene(text)
-  const opened = parsed.ok ? openScene.run(bench, { scene: parsed.value, fileName: file.name, saved: true }) : parsed
-  if (opened.ok) {
+  const used = parsed.ok ? use(parsed.value) : parsed
+  if (used.ok) {
     bench.setView({ notice: null })
-    bench.say(`Opened ${file.name}`)
+    if (done === "opened") bench.say(`Opened ${file.name}`)
     return
   }
   bench.setView({
     notice: {
       tone: "problem",
-      text: `“${file.name}” was not opened; the bench is as it was.`,
-      errors: opened.errors,
+      text: `“${file.name}” was not ${done}; the bench is as it was.`,
+      errors: used.errors,
     },
   })
 }
 
-/** Lets the coach pick a file. */
-export function pickFile(bench: Bench): void {
+/** Lets the coach pick a file to open. */
+export const pickFile = (bench: Bench): void => pick((file) => openFile(bench, file))
+
+/** Lets the coach pick a file to compare with. */
+export const pickOther = (bench: Bench): void => pick((file) => compareFile(bench, file))
+
+function pick(then: (file: File) => Promise<void>): void {
   const input = document.createElement("input")
   input.type = "file"
   input.accept = ".json,application/json"
   input.addEventListener("change", () => {
     const file = input.files?.[0]
-    if (file !== undefined) void openFile(bench, file)
+    if (file !== undefined) void then(file)
   })
   input.click()
 }

@@ -2,6 +2,7 @@ import { show } from "../describe/format"
 import { type ReadoutKey, readouts } from "../describe/readouts"
 import { figures } from "../state/derived"
 import { useLive } from "../state/useBench"
+import { Beside } from "./Beside"
 import { Spread } from "./Spread"
 
 interface Props {
@@ -33,6 +34,7 @@ export function Readout({ of: key, sign = false, again = false }: Props) {
       <span className="readout-number">{plus + text}</span>
       {unit !== "" && <span className="readout-unit"> {unit}</span>}
       <Spread of={key} />
+      <Beside of={key} />
     </span>
   )
 }

@@ -3,6 +3,7 @@ import { createStore, type StoreApi } from "zustand/vanilla"
 import { type Result, type SceneError, success } from "../scene/errors"
 import type { Evaluation } from "../scene/evaluate"
 import type { Scene } from "../scene/schema"
+import type { OtherSetup } from "./compared"
 import { checkScene, type FileRules, standingRules } from "./check"
 import {
   type Entry,
@@ -49,13 +50,15 @@ export interface BenchState extends FileMark {
   readonly history: History
   readonly gesture: Gesture | null
   readonly preferences: Preferences
+  /** Held beside the setup on the bench, to be compared with it; see `beside`. */
+  readonly compared: OtherSetup | null
+  /** Looked at in a list for the moment. */
+  readonly peeked: OtherSetup | null
   readonly selected: string | null
   readonly hovered: string | null
   readonly camera: CameraPreset
   /** A motion shown in the picture alone; see `playedNow`. */
   readonly played: Played | null
-  /** Another setup on the same bow, shown through the present one. */
-  readonly compared: Evaluation | null
   readonly notice: Notice | null
   /** The last thing done, for the live region; counts up so that doing the same twice is said twice. */
   readonly said: { readonly text: string; readonly count: number }
@@ -97,7 +100,7 @@ export interface Bench {
   markSaved(fileName: string): void
   setPreferences(changes: Partial<Preferences>): void
   setView(
-    changes: Partial<Pick<BenchState, "selected" | "hovered" | "camera" | "played" | "compared" | "notice">>,
+    changes: Partial<Pick<BenchState, "compared" | "peeked" | "selected" | "hovered" | "camera" | "played" | "notice">>,
   ): void
   say(text: string): void
 }
@@ -124,11 +127,12 @@ export function createBench(
     fileName: null,
     setAside: [],
     preferences,
+    compared: null,
+    peeked: null,
     selected: null,
     hovered: null,
     camera: "side",
     played: null,
-    compared: null,
     notice: null,
     said: { text: "", count: 0 },
   }))

@@ -13,11 +13,12 @@ export const kept: Readonly<Record<keyof BenchState, Home>> = {
   fileName: "browser",
   setAside: "browser",
   preferences: "browser",
+  compared: "browser",
+  peeked: "nowhere",
   selected: "nowhere",
   hovered: "nowhere",
   camera: "nowhere",
   played: "nowhere",
-  compared: "nowhere",
   notice: "nowhere",
   said: "nowhere",
 }

@@ -1,5 +1,5 @@
 import { Piece } from "./Drawings"
-import { comparedOverlay } from "./overlays/compared"
+import { besideOverlay } from "./overlays/beside"
 import { fullDrawOverlay } from "./overlays/fullDraw"
 import { hillsideOverlay } from "./overlays/hillside"
 import { pullDrawing } from "./parts/pull"
@@ -10,10 +10,10 @@ const hillside = ({ looks, labels }: Picture) => hillsideOverlay(looks, labels)
 const pull = ({ looks }: Picture) => pullDrawing(looks)
 
 const fullDraw = ({ looks, labels }: Picture) => fullDrawOverlay(looks, labels)
-const compared = ({ looks }: Picture) => comparedOverlay(looks)
+const other = ({ looks, labels }: Picture) => besideOverlay(looks, labels)
 const locked = ({ looks, labels }: Picture) => lockedWeightsOverlay(looks, labels)
 
-/** What is drawn of a bow off the level, drawn, in motion or compared with another setup. */
+/** What is drawn of a bow off the level, drawn, in motion or beside another setup. */
 export default function FurtherDrawings() {
   return (
     <>
@@ -21,7 +21,7 @@ export default function FurtherDrawings() {
       <Piece make={hillside} />
       <Piece make={fullDraw} />
       <Piece make={locked} />
-      <Piece make={compared} />
+      <Piece make={other} />
     </>
   )
 }

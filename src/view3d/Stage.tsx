@@ -89,8 +89,8 @@ const FurtherDrawings = lazy(() => import("./FurtherDrawings"))
 function Further() {
   const picture = usePicture()
   const wanted = useSyncExternalStore(picture.bench.store.subscribe, () => {
-    const { evaluation, hillDeg, played, state } = picture.frame()
-    return evaluation.now.pose.draw > 0 || hillDeg !== 0 || played !== null || state.compared !== null
+    const { evaluation, hillDeg, played, other } = picture.frame()
+    return evaluation.now.pose.draw > 0 || hillDeg !== 0 || played !== null || other !== null
   })
   const [once, setOnce] = useState(wanted)
   if (wanted && !once) setOnce(true)

@@ -1,5 +1,7 @@
+import type { Vec3 } from "../core/solids"
 import type { Evaluation, WeighedPart } from "../scene/evaluate"
 import type { Bench, BenchState } from "../state/bench"
+import { beside } from "../state/compared"
 import { pictured, playedNow } from "../state/played"
 import type { Labels } from "./labels"
 import type { Looks } from "./looks"
@@ -49,6 +51,7 @@ const shows = (a: BenchState, b: BenchState): boolean =>
   a.evaluation !== b.evaluation ||
   a.played !== b.played ||
   a.compared !== b.compared ||
+  a.peeked !== b.peeked ||
   a.preferences !== b.preferences ||
   a.hovered !== b.hovered ||
   a.selected !== b.selected
@@ -56,8 +59,9 @@ const shows = (a: BenchState, b: BenchState): boolean =>
 function frameOf(state: BenchState, before: PictureFrame | null): PictureFrame {
   const played = playedNow(state)
   const evaluation = pictured(state)
-  if (before !== null && before.evaluation === evaluation) return { ...before, state }
-  const moved = { state, evaluation, played, parts: byPath(evaluation) }
+  const other = beside(state)
+  if (before !== null && before.evaluation === evaluation && before.other === other) return { ...before, state }
+  const moved = { state, evaluation, played, other, parts: byPath(evaluation) }
   if (played !== null && before !== null && before.played?.room === played.room) {
     return { ...before, ...moved, level: dimensionLevel(evaluation, before.ground) }
   }
@@ -71,8 +75,14 @@ function frameOf(state: BenchState, before: PictureFrame | null): PictureFrame {
     hillDeg,
     level: dimensionLevel(evaluation, ground),
     line,
-    reach: [...bow, [0, ground, 0], hillEnd(line.to, ground, hillDeg)],
+    reach: [...bow, ...heldReach(state), [0, ground, 0], hillEnd(line.to, ground, hillDeg)],
   }
+}
+
+/** Room for a setup that is held to compare; one looked at in passing must not move the camera. */
+function heldReach(state: BenchState): Vec3[] {
+  const held = beside({ ...state, peeked: null })
+  return held === null ? [] : reachPoints(held.evaluation)
 }
 
 const byPath = ({ now }: Evaluation): ReadonlyMap<string, WeighedPart> =>

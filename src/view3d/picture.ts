@@ -3,6 +3,7 @@ import type { Object3D } from "three"
 import type { Vec3 } from "../core/solids"
 import type { Evaluation, WeighedPart } from "../scene/evaluate"
 import type { Bench, BenchState } from "../state/bench"
+import type { Beside } from "../state/compared"
 import type { Played } from "../state/played"
 import type { Labels } from "./labels"
 import type { Looks } from "./looks"
@@ -13,6 +14,8 @@ export interface PictureFrame {
   /** As the picture shows it: as held, or in the middle of a motion that is played. */
   readonly evaluation: Evaluation
   readonly played: Played | null
+  /** The setup beside the present one; drawn see-through. */
+  readonly other: Beside | null
   readonly parts: ReadonlyMap<string, WeighedPart>
   /** Height of the ground where the archer stands, m, world axes. */
   readonly ground: number

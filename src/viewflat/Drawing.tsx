@@ -23,7 +23,7 @@ import { pathThrough } from "./outline"
 import { type Draw, solid } from "./shape"
 import { shapesOf } from "./shapes"
 
-const Compared = lazy(() => import("./Compared"))
+const Beside = lazy(() => import("./Beside"))
 const FullDraw = lazy(() => import("./FullDraw"))
 const LockedWeights = lazy(() => import("./LockedWeights"))
 const Hillside = lazy(() => import("./Hillside"))
@@ -41,7 +41,8 @@ const DRAWN = { width: 400, height: 300 }
 interface Props {
   readonly evaluation: Evaluation
   readonly played: Played | null
-  readonly compared: Evaluation | null
+  /** The setup beside the present one. */
+  readonly other: Evaluation | null
   readonly frames: Frames
   readonly page: Page
   readonly preferences: Preferences
@@ -50,10 +51,10 @@ interface Props {
 }
 
 /** Everything that is drawn, once the page has a size. */
-export function Drawing({ evaluation, played, compared, frames, page, preferences, marked }: Props) {
+export function Drawing({ evaluation, played, other, frames, page, preferences, marked }: Props) {
   const { scene, now } = evaluation
   const { show } = preferences
-  const contents = contentsOf(evaluation, played)
+  const contents = contentsOf(evaluation, played, other)
   const draws = { side: drawing("side", frames, now.rotation), top: drawing("top", frames, now.rotation) }
   const band = show.target ? bandOf(scene.target) : null
   const grip = draws.side([0, 0, 0])
@@ -133,9 +134,9 @@ export function Drawing({ evaluation, played, compared, frames, page, preference
           )}
         </g>
       ))}
-      {compared !== null && (
+      {other !== null && (
         <Suspense fallback={null}>
-          <Compared compared={compared} draws={draws} />
+          <Beside evaluation={evaluation} other={other} draws={draws} words={show.labels && roomy} />
         </Suspense>
       )}
       {show.ground && roomy && hill === null && (

@@ -3,6 +3,7 @@ import { hover, select } from "../commands/bench"
 import { pictureText } from "../describe/pictureText"
 import type { Projector } from "../picture/projector"
 import type { Pose } from "../scene/schema"
+import { beside } from "../state/compared"
 import { pictured, playedNow } from "../state/played"
 import { givePoint } from "../state/picking"
 import { useBench, useLive } from "../state/useBench"
@@ -28,7 +29,8 @@ export function FlatView({ onProjector }: { onProjector(projector: Projector | n
   const held = useLive((state) => state.evaluation)
   const evaluation = useLive(pictured)
   const played = useLive(playedNow)
-  const compared = useLive((state) => state.compared)
+  const other = useLive(beside)
+  const kept = useLive((state) => beside({ ...state, peeked: null }))
   const preferences = useLive((state) => state.preferences)
   const hovered = useLive((state) => state.hovered)
   const selected = useLive((state) => state.selected)
@@ -38,7 +40,7 @@ export function FlatView({ onProjector }: { onProjector(projector: Projector | n
   const size = useSize(host)
   const [framing] = useState(createFraming)
   const page = size && pageOf(size)
-  const frames = page && framing.frames(evaluation, page, still, played)
+  const frames = page && framing.frames(evaluation, page, still, { played, other: kept?.evaluation ?? null })
   const [projector] = useState(() => {
     const unplaced = { x: 0, y: 0, scale: 1 }
     return createFlatProjector({ side: unplaced, top: unplaced })
@@ -82,7 +84,7 @@ export function FlatView({ onProjector }: { onProjector(projector: Projector | n
           <Drawing
             evaluation={evaluation}
             played={played}
-            compared={compared}
+            other={other?.evaluation ?? null}
             frames={frames}
             page={page}
             preferences={preferences}

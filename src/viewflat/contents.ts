@@ -18,13 +18,16 @@ export interface BothContents extends Readonly<Record<Pane, Contents>> {
   readonly hill: FlatHill | null
 }
 
-/** What both drawings must have room for: the bow as held, or all of a motion that is played. */
-export function contentsOf(evaluation: Evaluation, played: Played | null = null): BothContents {
+/** What both drawings must have room for: the bow as held, or all of a motion that is played, and a setup held beside. */
+export function contentsOf(
+  evaluation: Evaluation,
+  played: Played | null = null,
+  other: Evaluation | null = null,
+): BothContents {
   const { scene } = evaluation
   const { rotation, pose, limbs } = evaluation.now
-  const points = (played?.room ?? [evaluation]).flatMap((each) =>
-    reachOf(each).map((point) => multiply(each.now.rotation, point)),
-  )
+  const shown = [...(played?.room ?? [evaluation]), ...(other === null ? [] : [other])]
+  const points = shown.flatMap((each) => reachOf(each).map((point) => multiply(each.now.rotation, point)))
   const contents = (pane: Pane, more: readonly FlatPoint[] = []): Contents => {
     const flat = [...points.map(flatten[pane]), ...more]
     return { points: flat, extent: { across: range(flat, 0), up: range(flat, 1) } }

@@ -2,6 +2,7 @@ import { expect, test } from "vitest"
 import { compareSetup, stillFits, trySetup } from "../../src/commands/find"
 import { validateScene } from "../../src/scene/parse"
 import { discs, extender, rigged, rod } from "../scene/documents"
+import { beside } from "../../src/state/compared"
 import { benchWith, sceneOn, stepsOn } from "../state/benches"
 
 const sceneOf = (chains: Parameters<typeof rigged>[0]) => {
@@ -19,7 +20,7 @@ test("a found rig is tried as one undo step, and the comparison with it ends", (
   expect(trySetup.run(bench, { ...found, name: "setup 3 tried" }).ok).toBe(true)
   expect(sceneOn(bench).rig).toEqual(rig)
   expect(stepsOn(bench)).toEqual(["setup 3 tried"])
-  expect(bench.store.getState().compared).toBeNull()
+  expect(bench.store.getState().peeked).toBeNull()
   bench.undo()
   expect(sceneOn(bench)).toEqual(asked)
 })
@@ -50,10 +51,11 @@ test("it still fits when only what was built anew has changed, and is refused on
 test("a comparison is held as the bow is, changes nothing of it, and goes again", () => {
   const bench = benchWith({ ...asked, pose: { draw: 0, slopeDeg: 13, cantDeg: -3 } })
   compareSetup.run(bench, found)
-  const { compared, scene } = bench.store.getState()
-  expect(compared?.scene.rig).toEqual(rig)
-  expect(compared?.now.pose).toEqual({ draw: 0, slopeDeg: 13, cantDeg: -3 })
-  expect(scene.rig).toEqual(asked.rig)
+  const state = bench.store.getState()
+  const shown = beside(state)
+  expect(shown?.scene.rig).toEqual(rig)
+  expect(shown?.evaluation.now.pose).toEqual({ draw: 0, slopeDeg: 13, cantDeg: -3 })
+  expect(state.scene.rig).toEqual(asked.rig)
   compareSetup.run(bench, null)
-  expect(bench.store.getState().compared).toBeNull()
+  expect(beside(bench.store.getState())).toBeNull()
 })

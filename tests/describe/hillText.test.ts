@@ -92,6 +92,15 @@ test("a rig with one is saved with all three curves, unrounded", () => {
   ])
 })
 
+test("a setup held to compare has its own words and its own column", () => {
+  const slopes = slopesOf(hungDocument())
+  const held = slopesOf(fullDocument()).free
+  expect(slopePointText(slopes, 45 + 15, units, held)).toMatch(/, without it [^;]+; the held setup [^;]+\.$/)
+  const lines = slopeCsv(slopes, held).split("\r\n")
+  expect(lines[0]).toMatch(/,net lift of the held setup N·m$/)
+  expect(Number(lines[1]?.split(",").at(-1))).toBe(held.netLift[0])
+})
+
 test("the sentence on flatness says which way the weight works", () => {
   const curve = (flatness: number) => ({ netLift: [], flatness })
   const slopes = { ...slopesOf(hungDocument()), free: curve(0.2), locked: curve(0.7), without: curve(0.3) }

@@ -2,6 +2,7 @@ import { useCallback, useMemo } from "react"
 import { said, shownUnit } from "../../describe/format"
 import { flatnessSentence, slopeCsv, slopePointText } from "../../describe/hillText"
 import { compareSlopes, FLATNESS_DEG, type SlopeCurve, STEEPEST_DEG } from "../../scene/hills"
+import { beside } from "../../state/compared"
 import { useLive } from "../../state/useBench"
 import { Plot } from "../plot/Plot"
 import type { PlotContent, PlotLine } from "../plot/plotted"
@@ -13,6 +14,11 @@ export function SlopePlot({ onSave }: { onSave: SaveTable }) {
   const limbs = useLive(({ evaluation }) => evaluation.fullDraw.limbs)
   const units = useLive(({ preferences }) => preferences)
   const slopes = useMemo(() => compareSlopes(scene, limbs), [scene, limbs])
+  const held = useLive(beside)
+  const other = useMemo(
+    () => (held === null ? undefined : compareSlopes(held.scene, held.evaluation.fullDraw.limbs).free),
+    [held],
+  )
   const { slopeDeg } = scene.pose
   const { factor, unit, decimals } = shownUnit("moment", units)
   const content = useMemo<PlotContent>(() => {
@@ -29,11 +35,15 @@ export function SlopePlot({ onSave }: { onSave: SaveTable }) {
     ]
     return {
       x: slopes.slopesDeg,
-      lines: [line("this rig", slopes.free, { width: 2.5 }), ...(slopes.hasSwing ? others : [])],
+      lines: [
+        line("this rig", slopes.free, { width: 2.5 }),
+        ...(slopes.hasSwing ? others : []),
+        ...(other === undefined ? [] : [line("held", other, { ink: "--compared", width: 2, dash: [10, 3, 2, 3] })]),
+      ],
       marks: [{ kind: "upright", x: slopeDeg, text: "now" }],
     }
-  }, [slopes, slopeDeg, factor])
-  const say = useCallback((index: number) => slopePointText(slopes, index, units), [slopes, units])
+  }, [slopes, other, slopeDeg, factor])
+  const say = useCallback((index: number) => slopePointText(slopes, index, units, other), [slopes, other, units])
   return (
     <section>
       <h2 className="sheet-heading">Net lift on slopes, at full draw</h2>
@@ -50,13 +60,14 @@ export function SlopePlot({ onSave }: { onSave: SaveTable }) {
         <Spread name={`Spread over ±${FLATNESS_DEG}°, this rig`} of="free" curve={slopes.free} />
         {slopes.hasSwing && <Spread name="The same, weight locked" of="locked" curve={slopes.locked} />}
         {slopes.hasSwing && <Spread name="The same, without it" of="without" curve={slopes.without} />}
+        {other !== undefined && <Spread name="The setup held to compare" of="held" curve={other} />}
       </dl>
       <p className="hills-note">
         {slopes.hasSwing
           ? flatnessSentence(slopes, units)
           : "The spread is the largest less the smallest net lift; 0 is a bow that holds alike on every slope."}
       </p>
-      <button type="button" onClick={() => onSave("net-lift-on-slopes", slopeCsv(slopes))}>
+      <button type="button" onClick={() => onSave("net-lift-on-slopes", slopeCsv(slopes, other))}>
         Save CSV
       </button>
     </section>
