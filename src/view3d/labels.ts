@@ -23,6 +23,8 @@ export interface Labels {
   put(name: string, wish: LabelWish | null): void
   /** Keeps labels off `radius` px around a point, world axes, m. */
   keepClear(name: string, at: Vec3, radius: number): void
+  /** Whether one has come that has not been placed yet. */
+  waiting(): boolean
   /** Moves all labels to where their points are now, off the boxes that are `taken`. */
   place(projector: Projector, width: number, height: number, taken: readonly Box[]): void
 }
@@ -42,7 +44,9 @@ const GAP = { near: 10, far: 44 }
 export function createLabels(host: HTMLElement): Labels {
   const labels = new Map<string, Label>()
   const clear = new Map<string, { readonly at: Vec3; readonly radius: number }>()
+  let waiting = false
   return {
+    waiting: () => waiting,
     keepClear: (name, at, radius) => void clear.set(name, { at, radius }),
     put(name, wish) {
       const known = labels.get(name)
@@ -52,6 +56,7 @@ export function createLabels(host: HTMLElement): Labels {
         return
       }
       const label = known ?? newLabel(host, wish)
+      waiting ||= known === undefined
       if (known === undefined || known.wish.text !== wish.text || known.wish.look !== wish.look) {
         label.element.className = `view3d-label view3d-${wish.look}`
         label.element.textContent = wish.text
@@ -62,6 +67,7 @@ export function createLabels(host: HTMLElement): Labels {
       labels.set(name, label)
     },
     place(projector, width, height, occupied) {
+      waiting = false
       const taken = [...occupied]
       for (const { at, radius } of clear.values()) {
         const { x, y } = projector.project(at)

@@ -1,6 +1,7 @@
 import { useFrame, useThree } from "@react-three/fiber"
 import { useEffect, useRef } from "react"
 import type { Box, Projector } from "../picture/projector"
+import { figuresBox } from "./camera/view"
 import { createProjector, type LiveProjector } from "./camera/projector"
 import type { Card } from "./card"
 import { usePicture } from "./picture"
@@ -21,7 +22,7 @@ export function usePlacing(card: Card, onProjector: (projector: Projector | null
     let handles: readonly Box[] | null = null
     const place = () => {
       const { width, height } = get().size
-      picture.labels.place(projector, width, height, handles ?? [])
+      picture.labels.place(projector, width, height, [...(handles ?? []), ...figuresBox(width)])
     }
     const projector: LiveProjector = {
       ...createProjector(camera),
@@ -36,7 +37,7 @@ export function usePlacing(card: Card, onProjector: (projector: Projector | null
         const { width, height } = get().size
         picture.looks.pixels.set(width, height)
         const moved = projector.refresh(width, height)
-        if (moved || handles === null) place()
+        if (moved || handles === null || picture.labels.waiting()) place()
         card.place(projector, width, height)
       },
       announced: false,

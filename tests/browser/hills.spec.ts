@@ -39,6 +39,7 @@ test("a drawn bow shows its balance with the numbers of the page, and can be tol
   await slider(page, "draw").fill("1")
   const net = `net +${(await numberShown(page, "fullDraw.netLiftNm")).toFixed(2)}\u00a0N·m, front rises`
   await expect(label(page, /^net /)).toHaveText(net)
+  await expect(label(page, /^net /)).toBeVisible()
   await expect(label(page, /^lift /)).toHaveText(
     `lift ${(await numberShown(page, "fullDraw.liftNm")).toFixed(2)}\u00a0N·m`,
   )

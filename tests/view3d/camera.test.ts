@@ -5,7 +5,7 @@ import { allInside, eyeOf, fitView, viewAxes } from "../../src/view3d/camera/fit
 import { keyView } from "../../src/view3d/camera/keys"
 import { metresPerPixel, neared, shifted } from "../../src/view3d/camera/moves"
 import { createProjector } from "../../src/view3d/camera/projector"
-import { between, directions, FIELD, HALF_HEIGHT, insetsFor, type View } from "../../src/view3d/camera/view"
+import { between, directions, FIELD, figuresBox, HALF_HEIGHT, insetsFor, type View } from "../../src/view3d/camera/view"
 
 const bow: Vec3[] = [
   [0, 0.87, 0],
@@ -155,5 +155,14 @@ describe("the projector", () => {
     stop()
     projector.refresh(830, 400)
     expect(told).toBe(3)
+  })
+})
+
+describe("the big figures", () => {
+  it("cover a corner of a wide picture that the bow keeps clear of, and nothing of a narrow one", () => {
+    const [corner] = figuresBox(1040)
+    expect(corner?.right).toBe(1040)
+    expect(corner!.left / 1040).toBeCloseTo(1 - insetsFor(1040, 790).right, 12)
+    expect(figuresBox(390)).toEqual([])
   })
 })

@@ -1,5 +1,6 @@
 import type { Vec3 } from "../../core/solids"
 import type { CameraPreset } from "../../state/bench"
+import type { Box } from "../../picture/projector"
 import type { Fit, Insets } from "./fit"
 
 /** Where the camera stands: a point looked at, how far off, and from which side. Radians, m, world axes. */
@@ -29,6 +30,13 @@ export const directions: Readonly<Record<CameraPreset, Pick<View, "azimuth" | "e
 const ROOM = { edge: 30, below: 62, figures: 280 }
 /** Narrower pictures have their figures below, px. */
 const WIDE = 600
+
+/** Height of the big figures over the corner of a wide picture, px. */
+const FIGURES_HEIGHT = 372
+
+/** What the big figures cover of a picture so wide, px: nothing of a narrow one. */
+export const figuresBox = (width: number): Box[] =>
+  width < WIDE ? [] : [{ left: width - ROOM.figures, top: 0, right: width, bottom: FIGURES_HEIGHT }]
 
 export function insetsFor(width: number, height: number): Insets {
   const right = width >= WIDE ? ROOM.figures : ROOM.edge * 2
