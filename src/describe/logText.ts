@@ -2,7 +2,7 @@ import { evaluate } from "../scene/evaluate"
 import { type Figures, figuresOf } from "../scene/figures"
 import type { Scene, Tried } from "../scene/schema"
 import { csvText } from "./csv"
-import { said, type UnitChoice } from "./format"
+import { said, show, type UnitChoice } from "./format"
 import { type ReadoutKey, readouts } from "./readouts"
 
 /** What two setups are compared by, in the order of the table and the file. */
@@ -55,6 +55,7 @@ export function triedFigures(scene: Scene, rig: Scene["rig"]): Figures | null {
 
 export interface ComparedRow {
   readonly key: ReadoutKey
+  /** With the unit that all three numbers are in. */
   readonly label: string
   readonly first: string
   readonly second: string
@@ -67,13 +68,13 @@ export function comparedRows(first: Figures, second: Figures, units: UnitChoice)
   return compared.map((key) => {
     const { of, quantity } = readouts[key]
     const [a, b] = [of(first) ?? Number.NaN, of(second) ?? Number.NaN]
-    const change = said(b - a, quantity, units)
+    const { text: change, unit } = show(b - a, quantity, units)
     return {
       key,
-      label: compareWords(key),
-      first: said(a, quantity, units),
-      second: said(b, quantity, units),
-      change: b > a && !/^[0.\s]*[^\d]*$/.test(change) ? `+${change}` : change,
+      label: `${compareWords(key)}, ${unit}`,
+      first: show(a, quantity, units).text,
+      second: show(b, quantity, units).text,
+      change: b > a && Number(change) !== 0 ? `+${change}` : change,
     }
   })
 }

@@ -22,31 +22,29 @@ export function CompareSetups({ log }: { log: readonly Tried[] }) {
     <div className="compare-setups">
       <Pick label="Compare" log={log} value={first} onPick={setFirst} />
       <Pick label="with" log={log} value={second} onPick={setSecond} />
-      <div className="compare-scroll">
-        <table className="finding-table">
-          <caption className="visually-hidden">Two setups compared</caption>
-          <thead>
-            <tr>
-              <th scope="col">
-                <span className="visually-hidden">Number</span>
-              </th>
-              <th scope="col">{nameOf(log, first)}</th>
-              <th scope="col">{nameOf(log, second)}</th>
-              <th scope="col">change</th>
+      <table className="finding-table">
+        <caption className="visually-hidden">Two setups compared</caption>
+        <thead>
+          <tr>
+            <th scope="col">
+              <span className="visually-hidden">Number</span>
+            </th>
+            <th scope="col">{nameOf(log, first)}</th>
+            <th scope="col">{nameOf(log, second)}</th>
+            <th scope="col">change</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row) => (
+            <tr key={row.key}>
+              <th scope="row">{row.label}</th>
+              <td>{row.first}</td>
+              <td>{row.second}</td>
+              <td>{row.change}</td>
             </tr>
-          </thead>
-          <tbody>
-            {rows.map((row) => (
-              <tr key={row.key}>
-                <th scope="row">{row.label}</th>
-                <td>{row.first}</td>
-                <td>{row.second}</td>
-                <td>{row.change}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+          ))}
+        </tbody>
+      </table>
     </div>
   )
 }

@@ -36,7 +36,7 @@ export function NextReading({ next }: { next: NextReadings }) {
                 })
               }
             >
-              Set up<span className="visually-hidden">: {title(each)}</span>
+              Set up<span className="visually-hidden"> {title(each)}</span>
             </button>
           </li>
         ))}

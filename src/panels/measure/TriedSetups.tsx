@@ -144,7 +144,7 @@ function TriedEntry({ tried, place }: { tried: Tried; place: number }) {
       {tried.note !== "" && <p className="measure-note">{tried.note}</p>}
       <div className="measure-buttons">
         <button type="button" onClick={() => told(tryAgain.run(bench, { place }), `${title} is on the bow.`)}>
-          Put on the bow<span className="visually-hidden">: {title}</span>
+          Put on the bow<span className="visually-hidden"> {title}</span>
         </button>
         <button type="button" onClick={change}>
           Change<span className="visually-hidden"> {title}</span>

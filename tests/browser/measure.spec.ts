@@ -1,0 +1,309 @@
+import { readFile } from "node:fs/promises"
+import { expect, type Locator, type Page, test } from "@playwright/test"
+import type { Measurement, Scene } from "../../src/scene/schema"
+import { serializeScene } from "../../src/scene/serialize"
+import { hung, onBow, weighed, wholeSession } from "../scene/measure/sessions"
+import { barriers, dropFile, numberShown, open, reported, sceneIn, shippedText, untilReady } from "./page"
+import { openFlat, showSheet, undo } from "./panelsPage"
+
+const SHIPPED = "target-recurve-straight-bar"
+/** The bow in the coach's hands: the shipped one with a heavier riser whose centre is further forward. */
+const shipped = sceneIn(shippedText(SHIPPED))
+const real: Scene = {
+  ...shipped,
+  bow: { ...shipped.bow, riser: { ...shipped.bow.riser, massG: 1331, centreMm: [29, 7, 2] } },
+}
+
+const number = (page: Page, name: string): Locator => page.locator(`.measure-sheet input[data-draft="${name}"]`)
+const readingRows = (page: Page): Locator => page.locator(".readings > li")
+const add = (page: Page): Locator => page.getByRole("button", { name: "Add the reading" })
+
+async function step(page: Page, name: "Weigh" | "Hang" | "Swing" | "Twist"): Promise<void> {
+  await page.getByRole("radio", { name, exact: true }).focus()
+  await page.keyboard.press("Space")
+}
+
+async function type(field: Locator, value: number): Promise<void> {
+  await field.fill(String(Math.round(value * 1e4) / 1e4))
+}
+
+/** Takes a reading of the bare bow as a coach would: the numbers typed, the rest chosen. */
+async function take(page: Page, reading: Measurement): Promise<void> {
+  const before = await readingRows(page).count()
+  if (reading.kind === "scale") {
+    await step(page, "Weigh")
+    await page.getByLabel("What is measured").selectOption("bow")
+    await type(number(page, "massG"), reading.massG)
+  } else if (reading.kind === "hang") {
+    await step(page, "Hang")
+    await page.getByLabel("What is measured").selectOption("bow")
+    await page.getByLabel("Hung from").selectOption("own")
+    for (const [k, mm] of reading.atMm.entries()) await type(number(page, `at${k}`), mm)
+    await type(number(page, "slopeDeg"), reading.slopeDeg)
+    await type(number(page, "cantDeg"), reading.cantDeg!)
+  }
+  await add(page).press("Enter")
+  await expect(readingRows(page)).toHaveCount(before + 1)
+}
+
+test.describe("a bow measured at the bench", () => {
+  test("by scale and hook gets its real riser in one undo step, and every number its ±", async ({ page }) => {
+    await openFlat(page, SHIPPED)
+    await showSheet(page, "Measure")
+    expect(await page.locator(".readout-spread").count()).toBe(0)
+    await take(page, weighed(real, onBow))
+    await expect(page.locator('[data-unknown="mass"]')).toHaveAttribute("data-known", "yes")
+    await expect(page.locator('[data-unknown="forward"]')).toHaveAttribute("data-known", "no")
+    await take(page, hung(real, onBow, [-190, 210, 11]))
+    await expect(page.locator('[data-unknown="forward"]')).toHaveAttribute("data-known", "partly")
+    await take(page, hung(real, onBow, [310, -71, -17]))
+    for (const name of ["mass", "forward", "up", "side"]) {
+      await expect(page.locator(`[data-unknown="${name}"]`)).toHaveAttribute("data-known", "yes")
+    }
+    await expect(page.locator('[data-unknown="pitch"]')).toHaveAttribute("data-known", "no")
+    const before = await numberShown(page, "centreMm.forward")
+    await page.getByRole("button", { name: "Put on the bow" }).click()
+    await expect(page.getByText("The bow on the bench has this riser.")).toBeVisible()
+    const spread = page.locator('[data-readout="centreMm.forward"] .readout-spread')
+    await expect(spread).toHaveText(/^±\s\d+\.\d$/)
+    // What the page shows is the real bow, to what was typed of it.
+    expect(Math.abs((await numberShown(page, "massG")) - reported(real).massG!)).toBeLessThan(0.01)
+    await showSheet(page, "Balance")
+    await expect(page.locator('[data-readout="inertiaGrip.pitch"] .readout-spread')).toHaveText(/\?/)
+    await undo(page)
+    await expect(spread).toHaveCount(0)
+    expect(await numberShown(page, "centreMm.forward")).toBe(before)
+  })
+
+  test("names the reading that is far off, and leaves it out at a press", async ({ page }) => {
+    await openFlat(page, SHIPPED)
+    const session = wholeSession(real, onBow)
+    const wrong = { ...hung(real, onBow, [77, 300, 5]), slopeDeg: 19 } as Measurement
+    await dropFile(page, "measured.json", serializeScene({ ...real, measurements: [...session, wrong] }))
+    await showSheet(page, "Measure")
+    const far = readingRows(page).nth(7)
+    await expect(far).toHaveAttribute("data-outlier", "true")
+    await expect(page.getByText(/^Reading 8 is further off/)).toBeVisible()
+    await far.getByRole("checkbox", { name: /Counts/ }).press("Space")
+    await expect(page.getByText(/^Reading 8 is further off/)).toHaveCount(0)
+    await expect(page.getByText("The bow on the bench has this riser.")).toBeVisible()
+    await undo(page)
+    await expect(far).toHaveAttribute("data-outlier", "true")
+  })
+
+  test("has its readings changed and removed in the list, and the fit follows", async ({ page }) => {
+    await openFlat(page, SHIPPED)
+    await showSheet(page, "Measure")
+    await take(page, weighed(real, onBow))
+    const riser = page.locator('[data-measured="massG"]')
+    const before = await riser.textContent()
+    await page.getByRole("button", { name: "Change reading 1" }).click()
+    await expect(page.getByRole("heading", { name: "Change reading 1" })).toBeFocused()
+    await type(number(page, "massG"), 2000)
+    await page.getByRole("button", { name: "Keep the change" }).click()
+    await expect(riser).not.toHaveText(before!)
+    await expect(readingRows(page).first()).toContainText(/2000\sg/)
+    await page.getByRole("button", { name: "Remove reading 1" }).click()
+    await expect(readingRows(page)).toHaveCount(0)
+    await expect(riser).toHaveCount(0)
+  })
+
+  test("is asked next for what pins its balance point best, set up at a press", async ({ page }) => {
+    await openFlat(page, SHIPPED)
+    await showSheet(page, "Measure")
+    const best = page.getByRole("button", { name: /^Set up Hang it from/ }).first()
+    const name = (await best.textContent())!.replace(/^Set up Hang it from: /, "")
+    await best.click()
+    await expect(page.getByRole("radio", { name: "Hang", exact: true })).toBeChecked()
+    await expect(page.getByLabel("Hung from").locator("option:checked")).toHaveText(name)
+  })
+})
+
+test("what is typed is there after another sheet and after the page is loaded again, wrong or right", async ({
+  page,
+}) => {
+  await openFlat(page, SHIPPED)
+  await showSheet(page, "Measure")
+  await step(page, "Hang")
+  await number(page, "slopeDeg").fill("12.5")
+  await number(page, "cantDeg").fill("two")
+  await page.getByLabel("Note", { exact: true }).fill("by the window")
+  await expect(page.getByRole("alert")).toContainText(/two.*a number from/)
+  await expect(add(page)).toHaveAttribute("aria-disabled", "true")
+  await showSheet(page, "Rig")
+  await showSheet(page, "Measure")
+  await expect(number(page, "cantDeg")).toHaveValue("two")
+  await page.reload()
+  await untilReady(page)
+  await showSheet(page, "Measure")
+  await expect(number(page, "slopeDeg")).toHaveValue("12.5")
+  await expect(number(page, "cantDeg")).toHaveValue("two")
+  await expect(page.getByLabel("Note", { exact: true })).toHaveValue("by the window")
+})
+
+test.describe("the device's tilt sensor", () => {
+  /** Fakes a sensor that has to be asked for, and answers with `answer`. */
+  const fakeSensor = (page: Page, answer: "granted" | "denied") =>
+    page.addInitScript((given) => {
+      Object.assign(DeviceOrientationEvent, { requestPermission: () => Promise.resolve(given) })
+    }, answer)
+
+  /** Holds the device still, or not, for a while: beta and gamma in degrees, as the sensor gives them. */
+  const hold = (page: Page, beta: number, gamma: number, forMs: number, wobble = 0) =>
+    page.evaluate(
+      async ([b, g, time, w]) => {
+        const from = performance.now()
+        for (let count = 0; performance.now() - from < time!; count++) {
+          const off = count % 2 === 0 ? w! : -w!
+          window.dispatchEvent(
+            new DeviceOrientationEvent("deviceorientation", { alpha: 77, beta: b! + off, gamma: g! }),
+          )
+          await new Promise((then) => setTimeout(then, 40))
+        }
+      },
+      [beta, gamma, forMs, wobble],
+    )
+  const take = (page: Page) => page.getByRole("button", { name: "Take the tilt" })
+  const zero = (page: Page) => page.getByRole("button", { name: /^Set zero/ })
+
+  test("is asked for, zeroed on the level bow, and gives the tilt once the bow is at rest", async ({ page }) => {
+    await fakeSensor(page, "granted")
+    await openFlat(page, SHIPPED)
+    await showSheet(page, "Measure")
+    await step(page, "Hang")
+    await page.getByRole("button", { name: "Use this device's tilt sensor" }).click()
+    await expect(zero(page)).toHaveAttribute("aria-disabled", "true")
+    // On its foot on the bow's right side, screen to the archer's right: forward is to the right of the screen.
+    await hold(page, 90, 0, 2600)
+    await expect(zero(page)).toHaveAttribute("aria-disabled", "false")
+    await zero(page).click()
+    await expect(page.locator(".tilt-now")).not.toContainText("at rest")
+    // Leaning back, the screen looks up and to the right: the bow's top is 20° to the left. At first it still swings.
+    await hold(page, 70, 0, 500, 3)
+    await expect(take(page)).toHaveAttribute("aria-disabled", "true")
+    await hold(page, 70, 0, 3200)
+    await expect(page.locator(".tilt-now")).toContainText("at rest")
+    await take(page).click()
+    await expect(number(page, "slopeDeg")).toHaveValue("0")
+    await expect(number(page, "cantDeg")).toHaveValue("-20")
+    // Turned in the plane of its screen until down is 20° nearer to its right edge: the front is lowered.
+    await hold(page, 70, 90, 3200)
+    await take(page).click()
+    await expect(number(page, "slopeDeg")).toHaveValue("-20")
+    await expect(number(page, "cantDeg")).toHaveValue("0")
+  })
+
+  test("that is refused, or says nothing, is told in words, and the tilt can be typed", async ({ page }) => {
+    await fakeSensor(page, "denied")
+    await openFlat(page, SHIPPED)
+    await showSheet(page, "Measure")
+    await step(page, "Hang")
+    await page.getByRole("button", { name: "Use this device's tilt sensor" }).click()
+    await expect(page.getByRole("alert")).toContainText("was not allowed")
+    await page.evaluate(() => Object.assign(DeviceOrientationEvent, { requestPermission: undefined }))
+    await page.getByRole("button", { name: "Use this device's tilt sensor" }).click()
+    await expect(page.getByRole("alert")).toContainText("says nothing", { timeout: 8000 })
+    await number(page, "slopeDeg").fill("7")
+    await expect(number(page, "slopeDeg")).toHaveValue("7")
+  })
+})
+
+test("taps by key and by pointer count the swings and time them", async ({ page }) => {
+  await openFlat(page, SHIPPED)
+  await showSheet(page, "Measure")
+  await step(page, "Swing")
+  const watch = page.locator(".stopwatch-tap")
+  await watch.focus()
+  for (const key of ["Space", "Enter", "Space"]) {
+    await page.keyboard.press(key)
+    await page.waitForTimeout(400)
+  }
+  for (let count = 0; count < 3; count++) {
+    await watch.dispatchEvent("pointerdown", { button: 0, pointerType: "touch" })
+    await page.waitForTimeout(400)
+  }
+  await expect(page.locator(".stopwatch-count")).toHaveText("5")
+  await expect(number(page, "count")).toHaveValue("5")
+  const seconds = Number(await number(page, "seconds").inputValue())
+  expect(seconds).toBeGreaterThan(1.9)
+  expect(seconds).toBeLessThan(6)
+  await page.getByRole("button", { name: "Start over" }).click()
+  await expect(page.locator(".stopwatch-count")).toHaveText("0")
+  await expect(number(page, "count")).toHaveValue("5")
+})
+
+test("a tap on the rod in the 3D picture is the place the bow hangs from", async ({ page }) => {
+  await open(page, `./?scene=${SHIPPED}`)
+  await showSheet(page, "Measure")
+  await step(page, "Hang")
+  await page.getByRole("button", { name: "Tap it in the picture" }).click()
+  // Half way along the bare rod, where no handle lies.
+  const ends = await Promise.all(
+    ["front/rod:lengthMm", "front/extender:lengthMm"].map((key) =>
+      page.locator(`[data-handle="${key}"]`).boundingBox(),
+    ),
+  )
+  const middle = (box: { x: number; y: number; width: number; height: number } | null) => ({
+    x: box!.x + box!.width / 2,
+    y: box!.y + box!.height / 2,
+  })
+  const [outer, inner] = ends.map(middle)
+  const at = { x: outer!.x * 0.6 + inner!.x * 0.4, y: outer!.y * 0.6 + inner!.y * 0.4 }
+  await page.mouse.click(at.x, at.y)
+  await expect(page.getByLabel("Hung from")).toHaveValue("own")
+  expect(Number(await number(page, "at0").inputValue())).toBeGreaterThan(150)
+  expect(await number(page, "at1").inputValue()).toBe(String(shipped.mounts.front!.atMm[1]))
+})
+
+test("tried setups are noted, compared, saved as a table and put on the bow again", async ({ page }) => {
+  await openFlat(page, SHIPPED)
+  const mass = await numberShown(page, "massG")
+  await showSheet(page, "Measure")
+  await page.getByRole("radio", { name: "Tried setups" }).focus()
+  await page.keyboard.press("Space")
+  await page.getByLabel("Name", { exact: true }).fill("all on")
+  await page.getByLabel("How it felt, in a few words").fill("steady, slow")
+  await page.getByRole("button", { name: "4", exact: true }).click()
+  await page.getByLabel("Scores").fill("27, many")
+  await page.getByRole("button", { name: "Note this setup" }).click()
+  await expect(page.getByRole("alert")).toContainText("Scores are numbers")
+  await page.getByLabel("Scores").fill("27, 25")
+  await page.getByRole("button", { name: "Note this setup" }).click()
+  await expect(readingRows(page)).toHaveCount(1)
+  await expect(readingRows(page).first()).toContainText("felt 4 of 5: steady, slow · scores 27, 25, total 52")
+
+  await showSheet(page, "Rig")
+  const discs = page.locator('[data-handle="front/weights:count"]')
+  await discs.focus()
+  await page.keyboard.press("Home")
+  await expect.poll(() => numberShown(page, "massG")).toBeLessThan(mass)
+  await showSheet(page, "Measure")
+  const change = page.getByRole("row", { name: /^Mass/ }).getByRole("cell").last()
+  await expect(change).toHaveText(/^−\d+$/)
+
+  const download = page.waitForEvent("download")
+  await page.getByRole("button", { name: "Save the log as CSV" }).click()
+  const file = await download
+  expect(file.suggestedFilename()).toBe("tried-setups.csv")
+  const [, line] = (await readFile(await file.path(), "utf8")).split("\r\n")
+  expect(line).toMatch(/^1,\d{4}-\d\d-\d\d,all on,4,"steady, slow","27, 25",52,,/)
+
+  await page.getByRole("button", { name: /^Put on the bow Setup 1/ }).click()
+  await expect.poll(() => numberShown(page, "massG")).toBe(mass)
+})
+
+test("nothing on either page of the sheet stands in the way of assistive technology", async ({ page }) => {
+  await openFlat(page, SHIPPED)
+  await dropFile(page, "measured.json", serializeScene({ ...real, measurements: wholeSession(real, onBow) }))
+  await showSheet(page, "Measure")
+  await readingRows(page).first().waitFor()
+  for (const name of ["Weigh", "Hang", "Swing", "Twist"] as const) {
+    await step(page, name)
+    expect(await barriers(page, ".sheet")).toEqual([])
+  }
+  await page.getByRole("radio", { name: "Tried setups" }).focus()
+  await page.keyboard.press("Space")
+  await page.getByRole("button", { name: "Note this setup" }).click()
+  await readingRows(page).first().waitFor()
+  expect(await barriers(page, ".sheet")).toEqual([])
+})
