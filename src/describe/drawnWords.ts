@@ -1,7 +1,6 @@
 import type { DrawnBalance } from "../core/balance"
 import { netLiftWords } from "./balanceText"
 import { said, type UnitChoice } from "./format"
-import { short } from "./placeWords"
 
 /** What stands beside the drawn balance of a bow at full draw. */
 export interface DrawnWords {
@@ -37,9 +36,9 @@ export function drawnWords(
     lift: `lift ${about}${said(lift, "moment", units)}`,
     weight: `weight ${said(lift - netLift, "moment", units)}`,
     net: `net ${about}${sign}${said(netLift, "moment", units)}, ${netLiftWords(netLift)}`,
-    gap: `${short(Math.abs(ahead), "length", units)} ${ahead >= 0 ? "short of" : "past"} balanced`,
+    gap: `${said(Math.abs(ahead), "length", units)} ${ahead >= 0 ? "short of" : "past"} balanced`,
     hand: Number.isFinite(shift)
-      ? `hand ${short(Math.abs(shift), "length", units)} ${shift >= 0 ? "higher" : "lower"}, ${Math.abs(gripShift) > GRIP_REACH ? "more than a grip allows" : `drawn ${SHIFT_DRAWN}×`}`
+      ? `hand ${said(Math.abs(shift), "length", units)} ${shift >= 0 ? "higher" : "lower"}, ${Math.abs(gripShift) > GRIP_REACH ? "more than a grip allows" : `drawn ${SHIFT_DRAWN}×`}`
       : "",
   }
 }

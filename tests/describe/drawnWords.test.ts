@@ -26,7 +26,7 @@ test("a front that drops has its balance point past the balanced place and the h
 
 test("a shift further than a hand can go on a grip is said to be that", () => {
   expect(drawnWords({ ...drawn, gripShift: 0.047 }, 0.064, false, units).hand).toBe(
-    "hand 47\u00a0mm higher, more than a grip allows",
+    "hand 47.0\u00a0mm higher, more than a grip allows",
   )
 })
 
