@@ -24,5 +24,11 @@ function placed({ scene, preferences }: Page, error: SceneError): string {
   // A rule between the numbers of one list, such as both ends of a target.
   const inside = here.find(({ path }) => path.startsWith(`${error.path}[`))
   if (inside !== undefined) return `${partTitle(scene, inside.slot.owner)}, ${inside.slot.field.label}: ${text}`
-  return `${error.path}: ${text}`
+  return `${listPlace(error.path)}: ${text}`
 }
+
+/** "Reading 3", "Setup 2": an entry of the lists that the page numbers from 1; any other path as it is. */
+const listPlace = (path: string): string =>
+  path.replace(/^(measurements|log)\[(\d+)\].*/, (_, list, place) =>
+    [list === "log" ? "Setup" : "Reading", Number(place) + 1].join(" "),
+  )

@@ -50,9 +50,9 @@ export function arrivingFileRules(
 }
 
 async function wholeRules(): Promise<FileRules> {
-  const { validateScene } = await import("../scene/parse")
-  return (scene) => {
+  const [{ validateScene }, { sparingRules }] = await Promise.all([import("../scene/parse"), import("./longLists")])
+  return sparingRules((scene) => {
     const valid = validateScene(scene)
     return valid.ok ? [] : valid.errors
-  }
+  })
 }

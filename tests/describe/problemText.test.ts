@@ -73,3 +73,10 @@ test("an error that is about no number keeps its path and words", () => {
   expect(problemText(page, [{ ...error, path: "" }])).toBe("one chain a mount.")
   expect(errorText(error, inches)).toBe("one chain a mount")
 })
+
+test("an entry of the readings or of the log is placed by its number there", () => {
+  const scene = newScene()
+  const wrong = (path: string): SceneError[] => [{ code: "not-allowed", path, message: "0 given" }]
+  expect(problemText({ scene, preferences: metric }, wrong("measurements[2].massG"))).toBe("Reading 3: 0 given.")
+  expect(problemText({ scene, preferences: metric }, wrong("log[0].rig[0].mount"))).toBe("Setup 1: 0 given.")
+})

@@ -2,7 +2,16 @@ import { type MeasuredBody, bodyOf, plausible, vectorOf } from "./body"
 import { brokenRules, exactRules } from "./possible"
 import type { Observation } from "./observation"
 import { LEAST_MASS, MOST_STEPS, OUTLIER, STILL, UNCHECKED } from "./settings"
-import { type Decompose, directions, type Equation, readings, stepped, type System, systemOf } from "./system"
+import {
+  type Decompose,
+  directions,
+  type Equation,
+  isFiniteSystem,
+  readings,
+  stepped,
+  type System,
+  systemOf,
+} from "./system"
 import type { Row } from "./rows"
 import { type Determined, type Known, standing } from "./spread"
 
@@ -63,6 +72,7 @@ function solve(
   let vector = vectorOf(assumed)
   for (let count = 0; count < MOST_STEPS; count++) {
     const system = equations(seen, vector, rules)
+    if (!isFiniteSystem(system)) break
     const { known } = directions(system, decompose)
     const step = plausible.map((_, k) =>
       known.reduce((sum, { along, miss, deviation }) => sum + along[k]! * miss * deviation, 0),
@@ -118,9 +128,12 @@ const RULE_ERROR = 1e-6
 
 function summary(seen: readonly Observation[], { body, converged }: Solved, decompose: Decompose, held: boolean): Fit {
   const system = systemOf(readings(seen, body))
-  const { known, unknown, condition } = directions(system, decompose)
+  const { known, unknown, condition } = directions(
+    isFiniteSystem(system) ? system : { misses: [], jacobian: [] },
+    decompose,
+  )
   const rows = system.rows.map((row, i): FittedRow => {
-    const free = 1 - known.reduce((sum, { left }) => sum + left[i]! ** 2, 0)
+    const free = 1 - known.reduce((sum, { left }) => sum + (left[i] ?? 0) ** 2, 0)
     return { ...row, studentised: free > UNCHECKED ? system.misses[i]! / Math.sqrt(free) : null }
   })
   const determined: Determined = { directions: known, undetermined: unknown.map(({ along }) => along) }

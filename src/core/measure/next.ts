@@ -21,7 +21,8 @@ export function expectedSpread(
   const all = next === null ? seen : [...seen, next]
   const { jacobian } = systemOf(readings(all, fit.body))
   const assumed = plausible.map((_, i) => plausible.map((_, k) => (i === k ? NINETY_FIVE : 0)))
-  const { values, right } = decompose([...jacobian, ...assumed])
+  // A reading that no such bow could give says nothing of what another one would.
+  const { values, right } = decompose([...jacobian.filter((row) => row.every(Number.isFinite)), ...assumed])
   const whole = sumMoments(bodyMoments(fit.body), rest)
   const centre = scale(whole.first, 1 / whole.mass)
   const rates = bodyRates(fit.body).map((rate) => centreRate({ mass: whole.mass, centre }, rate))

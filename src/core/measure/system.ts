@@ -36,6 +36,10 @@ export const systemOf = <E extends Equation>(rows: readonly E[]): System<E> => (
 export const readings = (seen: readonly Observation[], body: MeasuredBody): (Row & { readonly of: number })[] =>
   seen.flatMap((one, of) => rowsOf(one, body).map((row) => ({ ...row, of })))
 
+/** Whether there is a number everywhere: a bow neither swings about its own balance point nor with no inertia. */
+export const isFiniteSystem = ({ misses, jacobian }: System): boolean =>
+  [misses, ...jacobian].every((row) => row.every(Number.isFinite))
+
 /** A direction of the unknowns in plausible spans, of length one, and its standard deviation as the readings have it. */
 export interface Direction {
   readonly along: readonly number[]

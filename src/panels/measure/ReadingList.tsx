@@ -51,7 +51,7 @@ function Reading({ reading, place, result }: Props) {
       </p>
       <p>
         {readingText(reading, units)}
-        {"atMm" in reading && <span className="measure-note">, at {placeText(reading.atMm, units)}</span>}
+        {"atMm" in reading && <span className="measure-note"> · from the grip {placeText(reading.atMm, units)}</span>}
       </p>
       {result?.outlier && <p className="reading-far">▲ Far off: take it again, or leave it out.</p>}
       {result !== undefined && (

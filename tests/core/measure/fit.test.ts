@@ -182,6 +182,14 @@ describe("radii of gyration that no body has", () => {
   })
 })
 
+test("a swing about the balance point itself, which no bow does, makes a fit that says it is none", () => {
+  const at = riser.centre
+  const seen = swing(riser, bareRiser, [at[0], at[1] + 0.2, at[2]], [0, 0, 1], { periodError: 0.1, pointError: 0 })
+  const found = fitBody([weigh(riser, bareRiser, 0.004), { ...seen, at } as typeof seen], riser, decompose)
+  expect(found).toMatchObject({ converged: false, body: riser, directions: [], outlier: null })
+  expect(new Set(found.known)).toEqual(new Set(["no"]))
+})
+
 test("a matrix that is not finite is refused, not looped on", () => {
   expect(() => decompose([[1, Number.NaN]])).toThrow(RangeError)
 })
