@@ -1,5 +1,6 @@
 import { show } from "../describe/format"
 import { type ReadoutKey, readouts } from "../describe/readouts"
+import type { BenchState } from "../state/bench"
 import { figures } from "../state/derived"
 import { useLive } from "../state/useBench"
 import { Beside } from "./Beside"
@@ -21,6 +22,7 @@ export function Readout({ of: key, sign = false, again = false }: Props) {
   const { of, quantity, meaning } = readouts[key]
   const value = useLive((state) => of(figures(state)))
   const preferences = useLive((state) => state.preferences)
+  const annotated = useLive(isAnnotated)
   if (value === null) return null
   const { text, unit } = show(value, quantity, preferences)
   const plus = sign && value > 0 && Number(text) !== 0 ? "+" : ""
@@ -33,8 +35,16 @@ export function Readout({ of: key, sign = false, again = false }: Props) {
     >
       <span className="readout-number">{plus + text}</span>
       {unit !== "" && <span className="readout-unit"> {unit}</span>}
-      <Spread of={key} />
-      <Beside of={key} />
+      {annotated && (
+        <>
+          <Spread of={key} />
+          <Beside of={key} />
+        </>
+      )}
     </span>
   )
 }
+
+/** Whether a number has anything beside it: asked once for all of that, as most benches have none of it. */
+const isAnnotated = ({ compared, peeked, scene }: BenchState): boolean =>
+  compared !== null || peeked !== null || scene.measurements !== undefined
