@@ -1,6 +1,6 @@
 import { excludeReading, removeReading } from "../../commands/measure"
 import { kindTitles, missText, onWords, placeText, readingText } from "../../describe/measureText"
-import type { MeasureResult } from "../../scene/measure"
+import { type MeasureResult, stillMounted } from "../../scene/measure"
 import type { Measurement } from "../../scene/schema"
 import { useBench, useLive } from "../../state/useBench"
 import { Check } from "../Check"
@@ -39,6 +39,7 @@ interface Props {
 function Reading({ reading, place, result }: Props) {
   const bench = useBench()
   const units = useLive(({ preferences }) => preferences)
+  const mounted = useLive(({ scene }) => stillMounted(scene, reading))
   const { problem, told } = useProblem()
   const name = `reading ${place + 1}`
   return (
@@ -53,6 +54,9 @@ function Reading({ reading, place, result }: Props) {
         {readingText(reading, units)}
         {"atMm" in reading && <span className="measure-note"> · from the grip {placeText(reading.atMm, units)}</span>}
       </p>
+      {!mounted && (
+        <p className="reading-far">▲ Its rig hung from a mount that the bow no longer has: it does not count.</p>
+      )}
       {result?.outlier && <p className="reading-far">▲ Far off: take it again, or leave it out.</p>}
       {result !== undefined && (
         <ul className="reading-misses">

@@ -2,7 +2,7 @@ import { type Fit, fitBody, type MeasuredBody, type Observation, plausible, vect
 import type { MassMoments } from "../../core/sensitivity"
 import { type Result, success } from "../errors"
 import { placeLimbs } from "../limbPlace"
-import type { Scene } from "../schema"
+import type { Measurement, Scene } from "../schema"
 import { decompose } from "./decompose"
 import { observationOf } from "./observed"
 import { assumedBody } from "./setup"
@@ -10,7 +10,10 @@ import { assumedBody } from "./setup"
 /** What the readings of a scene say of its riser. */
 export interface MeasuredFit extends Fit {
   readonly observations: readonly Observation[]
-  /** For each observation, the place of its reading in the scene's list; excluded ones are left out. */
+  /**
+   * For each observation, the place of its reading in the scene's list; excluded ones are left out, and those whose rig
+   * hung from a mount that is no more.
+   */
   readonly places: readonly number[]
   /** The riser the scene has now. */
   readonly assumed: MeasuredBody
@@ -38,7 +41,9 @@ const sameMembers = (a: Asked, b: Asked): boolean =>
   (Object.keys(a) as (keyof Asked)[]).every((key) => a[key] === b[key])
 
 function fitAnew(scene: Scene): Result<MeasuredFit> | null {
-  const places = (scene.measurements ?? []).flatMap(({ excluded }, index) => (excluded ? [] : [index]))
+  const places = (scene.measurements ?? []).flatMap((reading, index) =>
+    reading.excluded || !stillMounted(scene, reading) ? [] : [index],
+  )
   if (places.length === 0) return null
   const limbs = placeLimbs(scene.bow, 0)
   if (!limbs.ok) return limbs
@@ -56,6 +61,10 @@ function fitAnew(scene: Scene): Result<MeasuredFit> | null {
   }
   return success({ ...fit, observations, places, assumed, applied: fit.converged && sameBody(fit.body, assumed) })
 }
+
+/** Whether every mount of the rig that a reading was taken with is still there: else nobody knows where it was. */
+export const stillMounted = ({ mounts }: Pick<Scene, "mounts">, { rig = [] }: Pick<Measurement, "rig">): boolean =>
+  rig.every(({ mount }) => mounts[mount] !== undefined)
 
 const MOST_ROUNDS = 12
 /** kg·m: a gram moved by a thousandth of a millimetre. */

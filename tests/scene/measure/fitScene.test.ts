@@ -74,6 +74,15 @@ test("excluded readings do not count, and without any other there is no fit", ()
   expect(fitScene(scene)).toBeNull()
 })
 
+test("a reading whose rig hung from a mount that is no more does not count", () => {
+  const scene = sceneOf(rigged({ front: [rod(), discs()] }))
+  const session = wholeSession(scene, withRig(scene))
+  const { front: _, ...others } = scene.mounts
+  const unmounted = { ...scene, rig: [], mounts: others, measurements: [...session, weighed(scene, onBow)] }
+  expect(found(unmounted).places).toEqual([session.length])
+  expect(fitScene({ ...unmounted, measurements: session })).toBeNull()
+})
+
 test("the answer is kept while only the rig changes, and asked anew when a reading does", () => {
   const scene = unmeasured(sceneOf(fullDocument()), wholeSession(sceneOf(fullDocument()), onBow))
   const first = fitScene(scene)
