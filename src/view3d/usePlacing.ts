@@ -22,7 +22,9 @@ export function usePlacing(card: Card, onProjector: (projector: Projector | null
     let handles: readonly Box[] | null = null
     const place = () => {
       const { width, height } = get().size
-      picture.labels.place(projector, width, height, [...(handles ?? []), ...figuresBox(width)])
+      // While a motion is played the handles are out of sight.
+      const knobs = picture.frame().played === null ? (handles ?? []) : []
+      picture.labels.place(projector, width, height, [...knobs, ...figuresBox(width)])
     }
     const projector: LiveProjector = {
       ...createProjector(camera),

@@ -67,9 +67,9 @@ export function Drawing({ evaluation, played, other, frames, page, preferences, 
   const level = above.top < beneath ? Math.max(beneath, above.bottom + 2 * GROUND_GAP) : beneath
   const { hill } = contents
   const floor = hill === null ? level : onPage(frames.side, onHill(hill, 0)).y
-  const knobs = handlesOf(scene, evaluation, marked[1] ?? null).map((handle) =>
-    around(draws[handle.seen](handle.place(handle.value)), KNOB, KNOB),
-  )
+  // While a motion is played the handles are out of sight.
+  const handles = played === null ? handlesOf(scene, evaluation, marked[1] ?? null) : []
+  const knobs = handles.map((handle) => around(draws[handle.seen](handle.place(handle.value)), KNOB, KNOB))
 
   const pull = pullLine(scene, now.limbs)
   const centre = multiply(now.rotation, now.centre)

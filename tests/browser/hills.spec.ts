@@ -59,6 +59,7 @@ test("a motion is played in the picture alone: the bow's numbers, its slope and 
   await page.getByRole("button", { name: "Start" }).click()
   const moving = label(page, /^in motion, bow /)
   await expect(moving).toHaveText(/30\.0° up$/)
+  await expect(moving).toBeVisible()
   await expect(page.locator(".stage-handles")).toHaveAttribute("inert")
   expect(await numberShown(page, "noseDownNm")).toBe(before)
   expect(await slider(page, "slopeDeg").inputValue()).toBe("15")
