@@ -21,15 +21,16 @@ export const mayImport: Readonly<Record<string, readonly string[]>> = {
   viewflat: view,
   handles: view,
   panels: view,
-  clinic: view,
+  clinic: [...view, "panels"],
   files: view,
+  takeaway: [...view, "view3d", "viewflat", "files"],
   report: ["core", "scene", "describe"],
-  app: [...view, "view3d", "viewflat", "handles", "panels", "clinic", "files", "report"],
+  app: [...view, "view3d", "viewflat", "handles", "panels", "clinic", "files", "takeaway", "report"],
 }
 
 /** Folders outside src that only pictures and pages draw on. */
 const beside = ["assets", "scenes"]
-const besideUsers = ["view3d", "viewflat", "handles", "panels", "clinic", "files", "app"]
+const besideUsers = ["view3d", "viewflat", "handles", "panels", "clinic", "files", "takeaway", "app"]
 
 /** Core is computation alone and takes no package at all; these also run in Node and must not need a page. */
 const withoutPage = ["scene", "describe", "report"]

@@ -1,0 +1,52 @@
+import { failure, type Result } from "../../scene/errors"
+import { parseScene } from "../../scene/parse"
+import type { Scene } from "../../scene/schema"
+import { pack, unpack } from "./pack"
+
+/** What the part of an address that holds a setup begins with; it stands behind `#`, which no browser sends anywhere. */
+export const KEY = "setup="
+const VERSION = 1
+/** A link longer than this is no setup, characters. */
+const LONGEST = 400_000
+
+export interface LinkWishes {
+  /** Also the notes, what was read off the real bow and the log of tried setups. */
+  readonly everything: boolean
+}
+
+/** The link that opens this setup: the page's own address, and the setup behind its `#`. */
+export function linkTo(scene: Scene, page: string, { everything }: LinkWishes): string {
+  const { log, measurements, ...setup } = scene
+  const held = everything ? scene : { ...setup, notes: "" }
+  return `${page.replace(/[?#].*$/s, "")}#${KEY}${VERSION}.${pack(JSON.stringify(held))}`
+}
+
+/** Whether a setup has anything that `everything` is about. */
+export const hasMore = ({ notes, log, measurements }: Scene): boolean =>
+  notes !== "" || (log ?? []).length > 0 || (measurements ?? []).length > 0
+
+/** The setup in a link, or in what stands behind its `#`. It is read like a file from a stranger, which it is. */
+export function readLink(link: string): Result<Scene> {
+  const refuse = (message: string) => failure({ code: "not-a-scene" as const, path: "", message })
+  if (link.length > LONGEST) return refuse("the link is far too long to be a setup")
+  const at = link.indexOf(KEY)
+  const [version = "", packed, ...rest] =
+    at < 0
+      ? []
+      : link
+          .slice(at + KEY.length)
+          .trim()
+          .split(".")
+  if (packed === undefined || rest.length > 0 || !/^\d{1,6}$/.test(version))
+    return refuse("there is no setup in the link")
+  if (Number(version) > VERSION) {
+    return failure({
+      code: "newer-version",
+      path: "",
+      message: `the link has version ${version}, made by a newer bench; this one reads version ${VERSION}. Reload the page to get the newest`,
+    })
+  }
+  if (Number(version) !== VERSION) return refuse("there is no setup in the link")
+  const text = unpack(packed)
+  return text.ok ? parseScene(text.value) : text
+}
