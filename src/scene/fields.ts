@@ -19,6 +19,7 @@ export type Quantity =
   | "friction"
   | "damping"
   | "moment"
+  | "impulse"
   | "inertia"
   | "duration"
 

@@ -14,6 +14,7 @@ export const fileUnit: Record<Quantity, string> = {
   friction: "N·mm",
   damping: "N·m·s/rad",
   moment: "N·m",
+  impulse: "N·m·s",
   inertia: "kg·m²",
   duration: "s",
 }
