@@ -8,6 +8,7 @@ import { followReadings } from "../state/spreads"
 import { BenchContext } from "../state/useBench"
 import { App } from "./App"
 import { ErrorScreen } from "./ErrorScreen"
+import { followLinks } from "./links"
 import { listenForShortcuts } from "./shortcuts"
 import { sceneAsked, startBench } from "./start"
 import "./theme.css"
@@ -20,10 +21,11 @@ import { followTheme } from "./theme"
 async function start(host: HTMLElement): Promise<void> {
   const storage = browserStore()
   const { rules, fetch: fetchRules } = arrivingFileRules(() => bench.setView({ notice: RULES_AWAY }))
-  const bench = await startBench(storage, location.search, rules)
+  const bench = await startBench(storage, location.search, rules, location.hash)
   followTheme(bench.store)
   keepSafe(bench, storage, () => sceneAsked(location.search))
   listenForShortcuts(bench)
+  followLinks(bench)
   whenReady(fetchRules)
   followReadings(bench, async () => (await import("../scene/measure")).appliedSpreads)
   const access = { bench, frames: createFrameStore(bench.store, soon) }

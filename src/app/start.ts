@@ -12,7 +12,9 @@ import { type Bench, createBench, type Notice } from "../state/bench"
 import type { FileRules } from "../state/check"
 import { NO_HISTORY } from "../state/history"
 import type { OtherSetup } from "../state/compared"
+import { sameValue } from "../state/same"
 import { type KeptWork, without, withWork } from "../state/setAside"
+import { fetchLinked, linkIn } from "./links"
 
 /**
  * What a first visitor sees. It is a shipped file in the form the bench saves, which a test holds it to, so it needs no
@@ -24,12 +26,13 @@ export const firstScene = shippedFirst as unknown as Scene
 export const sceneAsked = (search: string): string | null => new URLSearchParams(search).get("scene")
 
 /**
- * The bench as it stands when the page opens: the scene asked for in the address, else what was on it last, else the
- * first shipped scene. Unsaved work is never dropped: where another scene was asked for, it is set aside, and is offered
+ * The bench as it stands when the page opens: the setup of a link, or the scene asked for in the address, else what was
+ * on it last, else the first shipped scene. Unsaved work is never dropped: where another scene was asked for, it is set aside, and is offered
  * at every start until it is brought back or discarded.
  */
-export async function startBench(store: BrowserStore, search: string, rules: FileRules): Promise<Bench> {
-  const asked = sceneAsked(search)
+export async function startBench(store: BrowserStore, search: string, rules: FileRules, hash = ""): Promise<Bench> {
+  const link = linkIn(hash)
+  const asked = link ?? sceneAsked(search)
   const kept = await lastWork(store)
   const { last, aside, compared } = kept ?? NOTHING
   const bench = createBench(firstScene, readPreferences(store), rules)
@@ -46,10 +49,13 @@ export async function startBench(store: BrowserStore, search: string, rules: Fil
   if (asked === null || (last?.unsaved && last.source === asked)) {
     bench.setView({ notice: goOn() })
   } else {
-    const fetched = await fetchShipped(asked)
-    const opened = fetched.ok ? openScene.run(bench, { scene: fetched.value, fileName: null, saved: true }) : fetched
+    const fetched = await (link === null ? fetchShipped(asked) : fetchLinked(link))
+    const opened = fetched.ok
+      ? openScene.run(bench, { scene: fetched.value, fileName: null, saved: link === null })
+      : fetched
     if (opened.ok) {
-      bench.setView({ notice: standAside(bench, last?.unsaved ? withWork(aside, last) : aside) })
+      const left = last?.unsaved && !sameValue(last.scene, bench.store.getState().scene)
+      bench.setView({ notice: standAside(bench, left ? withWork(aside, last) : aside) })
     } else {
       goOn()
       const text = "The scene in the address was not opened."

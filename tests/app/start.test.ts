@@ -13,6 +13,7 @@ import { parseScene } from "../../src/scene/parse"
 import type { Scene } from "../../src/scene/schema"
 import { type Bench, hasUnsavedChanges } from "../../src/state/bench"
 import { defaultPreferences } from "../../src/state/preferences"
+import { linkTo } from "../../src/takeaway/link/link"
 import { serveScenes } from "../files/served"
 import { memoryStore, refusingStore } from "../files/stores"
 import { fullBench, fullScene, numberOn, sceneOn } from "../state/benches"
@@ -233,4 +234,36 @@ test("starting reads the preferences and leaves what is kept as it is", async ()
   const bench = await start(store, "?scene=beginner-one-rod")
   expect(bench.store.getState().preferences).toEqual({ ...defaultPreferences, lengthUnit: "in" })
   expect(readAutosave(store)).toEqual(kept)
+})
+
+describe("with a setup in a link the bench starts", () => {
+  const linked = (id: string) => new URL(linkTo(shipped(id), "https://bench.example/", { everything: true })).hash
+  const startAt = (store: BrowserStore, search: string, hash: string) =>
+    startBench(store, search, arrivingFileRules().rules, hash)
+
+  test("with that setup, which is in no file yet, whatever scene the address names", async () => {
+    const bench = await startAt(memoryStore(), "?scene=beginner-one-rod", linked("short-hunting-rod"))
+    expect(sceneOn(bench)).toEqual(shipped("short-hunting-rod"))
+    expect(bench.store.getState()).toMatchObject({ notice: null, fileName: null, history: { past: [], future: [] } })
+    expect(hasUnsavedChanges(bench.store.getState())).toBe(true)
+  })
+
+  test("with unsaved work laid aside for it, unless that is the very same", async () => {
+    const hash = linked("short-hunting-rod")
+    const bench = await startAt(leftWith({ unsaved: true }), "", hash)
+    expect(sceneOn(bench)).toEqual(shipped("short-hunting-rod"))
+    expect(bench.store.getState().setAside.map(({ fileName }) => fileName)).toEqual(["mine.json"])
+    const store = memoryStore()
+    writeAutosave(store, bench.store.getState(), null, Date.UTC(2030, 4, 3))
+    expect((await startAt(store, "", hash)).store.getState().setAside).toEqual([])
+  })
+
+  test("as it was left, and says what is wrong, where the link is damaged", async () => {
+    const bench = await startAt(leftWith({ unsaved: true }), "", linked("short-hunting-rod").slice(0, -7))
+    expect(numberOn(bench, ROD)).toBe(570)
+    expect(bench.store.getState().notice).toMatchObject({
+      tone: "problem",
+      errors: [{ message: expect.stringMatching(/the link is damaged/) }],
+    })
+  })
 })
