@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest"
 import { NO_DRAFTS, type ReadingDraft } from "../../src/panels/measure/drafts"
+import { afterRemoval, editedPlace } from "../../src/panels/measure/editing"
 import { draftOf, missing, OWN_POINT, readingOf } from "../../src/panels/measure/reading"
 import { riserSpread } from "../../src/panels/measure/riserSpread"
 import { fitScene, namedPoints } from "../../src/scene/measure"
@@ -52,6 +53,30 @@ test("every kind of reading, taken up and kept as it is, is the same reading", (
     const again = draft(draftOf(reading, place))
     expect(missing(again, points)).toEqual([])
     expect(readingOf(again, measured, points, "other")).toEqual(reading)
+  })
+})
+
+describe("a reading that is being changed", () => {
+  const { measurements = [] } = sceneOf(measuredDocument())
+  const editing = { place: 2, was: measurements[2]! }
+
+  test("is the one in its place, whether it counts or not, and none once another one is there", () => {
+    expect(editedPlace(editing, measurements)).toBe(2)
+    expect(
+      editedPlace(
+        editing,
+        measurements.map((each) => ({ ...each, excluded: false })),
+      ),
+    ).toBe(2)
+    expect(editedPlace(editing, measurements.slice(1))).toBeNull()
+    expect(editedPlace(editing, undefined)).toBeNull()
+    expect(editedPlace(null, measurements)).toBeNull()
+  })
+
+  test("moves up with its list and goes with its entry", () => {
+    expect(afterRemoval(editing, 0)).toEqual({ ...editing, place: 1 })
+    expect(afterRemoval(editing, 3)).toBe(editing)
+    expect(afterRemoval(editing, 2)).toBeNull()
   })
 })
 

@@ -15,16 +15,19 @@ const read = (name: string) => {
 }
 
 test("there are frozen files", () => {
-  expect(readdirSync(folder)).toEqual(expect.arrayContaining(["v1.json", "v1-recurve.json"]))
+  expect(readdirSync(folder)).toEqual(expect.arrayContaining(["v1.json", "v1-measured.json", "v1-recurve.json"]))
 })
 
 test.each(readdirSync(folder))("%s is read without an error", (name) => {
   expect(read(name).name).not.toBe("")
 })
 
-test.each(["v1.json", "v1-recurve.json"])("%s keeps every word and number it was saved with", (name) => {
-  expect(read(name)).toMatchObject(JSON.parse(text(name)))
-})
+test.each(["v1.json", "v1-measured.json", "v1-recurve.json"])(
+  "%s keeps every word and number it was saved with",
+  (name) => {
+    expect(read(name)).toMatchObject(JSON.parse(text(name)))
+  },
+)
 
 test("the compound of version 1 weighs and balances what it did when it was frozen", () => {
   const evaluated = evaluate(read("v1.json"))

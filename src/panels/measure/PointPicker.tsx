@@ -1,9 +1,9 @@
-import { useId } from "react"
+import { useEffect, useId, useState } from "react"
 import { placeText, pointTitle } from "../../describe/measureText"
 import { placeMm } from "../../scene/fields"
 import type { NamedPoint } from "../../scene/measure"
 import type { Vec3 } from "../../core/solids"
-import { askForPoint, usePicking } from "../../state/picking"
+import { askForPoint } from "../../state/picking"
 import { useBench, useLive } from "../../state/useBench"
 import { DraftNumber } from "./DraftFields"
 import { changeDraft, useDraft } from "./drafts"
@@ -16,13 +16,20 @@ export function PointPicker({ points, label }: { points: readonly NamedPoint[]; 
   const scene = useLive((state) => state.scene)
   const units = useLive((state) => state.preferences)
   const { point } = useDraft("reading")
-  const picking = usePicking()
+  const [picking, setPicking] = useState(false)
   const named = points.find(({ key }) => key === point)
   const take = (at: Vec3) => {
+    setPicking(false)
     const mm = at.map((metres) => Math.round(metres * 1e4) / 10) as [number, number, number]
     ownPlace(mm)
     bench.say(`Point taken: ${placeText(mm, units)}`)
   }
+  const ask = (wanted: boolean) => {
+    setPicking(wanted)
+    askForPoint(wanted ? take : null)
+  }
+  // Whoever leaves the sheet taps to choose parts again.
+  useEffect(() => () => askForPoint(null), [])
   return (
     <div className="measure-point">
       <label htmlFor={id}>{label}</label>
@@ -46,7 +53,7 @@ export function PointPicker({ points, label }: { points: readonly NamedPoint[]; 
           <DraftNumber of="reading" name="at2" field={placeMm} label="to the right" />
         </>
       )}
-      <button type="button" aria-pressed={picking} onClick={() => askForPoint(picking ? null : take)}>
+      <button type="button" aria-pressed={picking} onClick={() => ask(!picking)}>
         {picking ? "Tap the place on the bow… (press to stop)" : "Tap it in the picture"}
       </button>
     </div>

@@ -6,6 +6,7 @@ import { useBench, useLive } from "../../state/useBench"
 import { Check } from "../Check"
 import { useProblem } from "../Problem"
 import { changeDraft } from "./drafts"
+import { afterRemoval } from "./editing"
 import { draftOf } from "./reading"
 
 /** Every reading with how far it is from the fit; each can be left out, changed or removed. */
@@ -87,9 +88,7 @@ function Reading({ reading, place, result }: Props) {
           type="button"
           onClick={() => {
             if (told(removeReading.run(bench, { place }), `${name} removed; Undo brings it back`).ok)
-              changeDraft("reading", ({ editing }) => ({
-                editing: editing === null || editing < place ? editing : editing === place ? null : editing - 1,
-              }))
+              changeDraft("reading", ({ editing }) => ({ editing: afterRemoval(editing, place) }))
           }}
         >
           Remove<span className="visually-hidden"> {name}</span>

@@ -10,6 +10,7 @@ import { Choice } from "../Choice"
 import { useProblem } from "../Problem"
 import { DraftNumber, DraftWords } from "./DraftFields"
 import { changeDraft, NO_DRAFT, type ReadingDraft, useDraft } from "./drafts"
+import { editedPlace } from "./editing"
 import { PointPicker } from "./PointPicker"
 import { isPlaced, type MeasureField, missing, readingOf, typedFields, usualFields } from "./reading"
 import { StepPicture } from "./StepPicture"
@@ -26,7 +27,8 @@ export function TakeReading({ points }: { points: readonly NamedPoint[] }) {
   const draft = useDraft("reading")
   const { problem, told } = useProblem()
   const heading = useRef<HTMLHeadingElement>(null)
-  const { kind, editing } = draft
+  const { kind } = draft
+  const editing = useLive(({ scene }) => editedPlace(draft.editing, scene.measurements))
   useFocusOnEdit(editing, heading)
   const { how, tells, usual } = stepWords[kind]
   const open = missing(draft, points)
@@ -105,7 +107,10 @@ function Numbers({ names }: { names: readonly MeasureField[] }) {
 }
 
 function OnTheHook({ draft }: { draft: ReadingDraft }) {
-  const before = useLive(({ scene }) => (draft.editing === null ? undefined : scene.measurements?.[draft.editing]))
+  const before = useLive(({ scene }) => {
+    const place = editedPlace(draft.editing, scene.measurements)
+    return place === null ? undefined : scene.measurements?.[place]
+  })
   const rigged = useLive(({ scene }) => scene.rig.some(({ chain }) => chain.length > 0))
   const then = before?.on === "rigged"
   const value = draft.on !== "rigged" ? draft.on : then && draft.words.rig === "then" ? "then" : "rigged"

@@ -8,6 +8,7 @@ import { Problem, useProblem } from "../Problem"
 import { CompareSetups } from "./CompareSetups"
 import { DraftNumber, DraftWords } from "./DraftFields"
 import { changeDraft, NO_DRAFT, useDraft } from "./drafts"
+import { afterRemoval, editedPlace } from "./editing"
 import type { SaveTable } from "./MeasureSheet"
 import { today } from "./today"
 
@@ -44,7 +45,8 @@ function TriedForm() {
   const bench = useBench()
   const { problem, told } = useProblem()
   const draft = useDraft("tried")
-  const { words, values, editing } = draft
+  const { words, values } = draft
+  const editing = useLive(({ scene }) => editedPlace(draft.editing, scene.log))
   const scores = readScores(words.scores ?? "")
   const [asked, setAsked] = useState(false)
   const clear = () => {
@@ -133,7 +135,7 @@ function TriedEntry({ tried, place }: { tried: Tried; place: number }) {
         note: tried.note,
         scores: scoresText(tried.scores),
       },
-      editing: place,
+      editing: { place, was: tried },
     })
   return (
     <li>
@@ -153,9 +155,7 @@ function TriedEntry({ tried, place }: { tried: Tried; place: number }) {
           type="button"
           onClick={() => {
             if (told(removeSetup.run(bench, { place }), `${title} removed; Undo brings it back`).ok)
-              changeDraft("tried", ({ editing }) => ({
-                editing: editing === null || editing < place ? editing : editing === place ? null : editing - 1,
-              }))
+              changeDraft("tried", ({ editing }) => ({ editing: afterRemoval(editing, place) }))
           }}
         >
           Remove<span className="visually-hidden"> {title}</span>

@@ -1,5 +1,5 @@
 import { useSyncExternalStore } from "react"
-import type { Measurement } from "../../scene/schema"
+import type { Measurement, Tried } from "../../scene/schema"
 
 /** What is typed and not yet put on the bench. It outlives the sheet, the tab and, where the browser keeps it, the page. */
 export interface Draft {
@@ -20,14 +20,20 @@ export interface ReadingDraft extends Draft {
   /** A named point's key, or `own` for a typed place. */
   readonly point: string
   readonly cantRead: boolean
-  /** The reading that is being changed; null for a new one. */
-  readonly editing: number | null
+  /** The reading that is being changed, as it was; null for a new one. */
+  readonly editing: Edited<Measurement> | null
+}
+
+/** An entry of a list of the scene, by its place and by what stood there: another scene may be on the bench since. */
+export interface Edited<T> {
+  readonly place: number
+  readonly was: T
 }
 
 export interface Drafts {
   readonly sheet: { readonly page: "session" | "log" }
   readonly reading: ReadingDraft
-  readonly tried: Draft & { readonly editing: number | null }
+  readonly tried: Draft & { readonly editing: Edited<Tried> | null }
 }
 
 export const NO_DRAFTS: Drafts = {
@@ -49,19 +55,52 @@ const KEY = "bow-balance-bench/measure-drafts"
 let now: Drafts | null = null
 const listeners = new Set<() => void>()
 
-/** What the browser kept, laid over empty drafts so that one of an older page still has every key. */
+/** What the browser kept. */
 function kept(): Drafts {
   try {
-    const found = JSON.parse(localStorage.getItem(KEY) ?? "{}") as Partial<Drafts>
-    return {
-      sheet: { ...NO_DRAFTS.sheet, ...found.sheet },
-      reading: { ...NO_DRAFTS.reading, ...found.reading },
-      tried: { ...NO_DRAFTS.tried, ...found.tried },
-    }
+    return draftsIn(localStorage.getItem(KEY))
   } catch {
     return NO_DRAFTS
   }
 }
+
+/** Drafts from a kept text; what is missing, or of another shape than empty drafts have, is as empty drafts have it. */
+export function draftsIn(text: string | null): Drafts {
+  try {
+    return alike(NO_DRAFTS, JSON.parse(text ?? "{}")) as Drafts
+  } catch {
+    return NO_DRAFTS
+  }
+}
+
+/** What may stand where a word does, in the drafts' own choices. */
+const choices: Readonly<Record<string, readonly string[]>> = {
+  page: ["session", "log"],
+  kind: ["scale", "hang", "swing", "twist"],
+  on: ["riser", "bow", "rigged"],
+  axis: ["pitch", "yaw", "roll"],
+}
+
+function alike(pattern: object, found: unknown): unknown {
+  if (typeof found !== "object" || found === null) return pattern
+  return Object.fromEntries(
+    Object.entries(pattern).map(([key, usual]: [string, unknown]) => {
+      const value = (found as Record<string, unknown>)[key]
+      if (key === "values") return [key, of("number", value)]
+      if (key === "texts" || key === "words") return [key, of("string", value)]
+      if (key === "editing") return [key, isEdited(value) ? value : null]
+      if (typeof usual === "object" && usual !== null) return [key, alike(usual, value)]
+      const allowed = choices[key]?.includes(value as string) ?? true
+      return [key, typeof value === typeof usual && allowed ? value : usual]
+    }),
+  )
+}
+
+const of = (type: "number" | "string", found: unknown): Record<string, unknown> =>
+  Object.fromEntries(Object.entries(found ?? {}).filter(([, value]) => typeof value === type))
+
+const isEdited = (value: unknown): boolean =>
+  typeof value === "object" && value !== null && "place" in value && "was" in value && typeof value.was === "object"
 
 const current = (): Drafts => {
   now ??= kept()

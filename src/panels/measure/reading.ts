@@ -2,6 +2,7 @@ import type { NamedPoint } from "../../scene/measure"
 import { measureFields } from "../../scene/measure/fields"
 import type { Measurement, Scene } from "../../scene/schema"
 import type { ReadingDraft } from "./drafts"
+import { editedPlace } from "./editing"
 
 /** A typed place, not one of the bow's named ones. */
 export const OWN_POINT = "own"
@@ -49,7 +50,8 @@ export function readingOf(
   today: string,
 ): Measurement {
   const { kind, on, axis, values, words, editing, cantRead } = draft
-  const before = editing === null ? undefined : scene.measurements?.[editing]
+  const place = editedPlace(editing, scene.measurements)
+  const before = place === null ? undefined : scene.measurements?.[place]
   const number = (name: MeasureField) => values[name] ?? measureFields[name].fallback ?? measureFields[name].min
   const rig = on !== "rigged" ? undefined : before?.on === "rigged" && words.rig === "then" ? before.rig : scene.rig
   const common = {
@@ -105,7 +107,7 @@ export function placeOf(
 }
 
 /** A reading of the list as a draft, to be changed. */
-export function draftOf(reading: Measurement, editing: number): Partial<ReadingDraft> {
+export function draftOf(reading: Measurement, place: number): Partial<ReadingDraft> {
   const values = Object.fromEntries(
     Object.entries(reading).filter((entry): entry is [string, number] => typeof entry[1] === "number"),
   )
@@ -113,7 +115,7 @@ export function draftOf(reading: Measurement, editing: number): Partial<ReadingD
   return {
     kind: reading.kind,
     on: reading.on,
-    editing,
+    editing: { place, was: reading },
     texts: {},
     values: { ...values, ...(at0 === undefined ? {} : { at0, at1: at1 ?? 0, at2: at2 ?? 0 }) },
     words: { note: reading.note, rig: "then" },
