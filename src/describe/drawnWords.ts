@@ -10,7 +10,10 @@ export interface DrawnWords {
   readonly weight: string
   /** "net +0.69 N·m, front rises". */
   readonly net: string
-  /** "25 mm short of balanced", "5 mm past balanced": how far the balance point is from where it would have to be. */
+  /**
+   * "net +0.69 N·m, front rises: 25.1 mm short of balanced", "… past balanced": the net, and how far the balance point
+   * is from where it would have to be.
+   */
   readonly gap: string
   /** "hand 3.7 mm higher, drawn 4×": how far its pressure on the grip moves. Empty where nothing holds. */
   readonly hand: string
@@ -32,11 +35,12 @@ export function drawnWords(
   const sign = netLift > 0 ? "+" : ""
   const ahead = (balancedForward - armForward) * 1e3
   const shift = gripShift * 1e3
+  const net = `net ${about}${sign}${said(netLift, "moment", units)}, ${netLiftWords(netLift)}`
   return {
     lift: `lift ${about}${said(lift, "moment", units)}`,
     weight: `weight ${said(lift - netLift, "moment", units)}`,
-    net: `net ${about}${sign}${said(netLift, "moment", units)}, ${netLiftWords(netLift)}`,
-    gap: `${said(Math.abs(ahead), "length", units)} ${ahead >= 0 ? "short of" : "past"} balanced`,
+    net,
+    gap: `${net}: ${said(Math.abs(ahead), "length", units)} ${ahead >= 0 ? "short of" : "past"} balanced`,
     hand: Number.isFinite(shift)
       ? `hand ${said(Math.abs(shift), "length", units)} ${shift >= 0 ? "higher" : "lower"}, ${Math.abs(gripShift) > GRIP_REACH ? "more than a grip allows" : `drawn ${SHIFT_DRAWN}×`}`
       : "",

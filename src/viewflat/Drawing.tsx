@@ -78,6 +78,11 @@ export function Drawing({ evaluation, played, other, frames, page, preferences, 
 
   const drawn = show.fullDraw && now.limbs.drawFraction > 0
   const room: Box = { left: 4, top: 4, right: page.width - 4, bottom: page.height - page.bottom }
+  // Words keep off the figures over the corner and the words along the ground.
+  const covered: Box[] = [
+    { left: page.width - page.corner.width, right: page.width, top: 0, bottom: page.corner.height },
+    boxOf({ ...frames.side, y: floor }, { across: contents.side.extent.across, up: [0, 0] }, GROUND_GAP),
+  ]
   const labels = () => {
     const wishes: LabelWish[] = []
     if (band !== null && scene.target.forwardMm !== undefined) {
@@ -91,6 +96,7 @@ export function Drawing({ evaluation, played, other, frames, page, preferences, 
     }
     wishes.push(...partWishes(evaluation, draws, preferences))
     const taken: Box[] = [
+      ...covered,
       ...knobs,
       ...drawnBoxes(evaluation, draws),
       around(balance, 24, 24),
@@ -161,7 +167,7 @@ export function Drawing({ evaluation, played, other, frames, page, preferences, 
             frame={frames.side}
             level={arm.level}
             preferences={preferences}
-            taken={[...knobs, ...arm.boxes]}
+            taken={[...covered, ...knobs, ...arm.boxes]}
             room={room}
             roomy={roomy}
           />

@@ -44,8 +44,7 @@ export default function FullDraw({ evaluation, frame, level, preferences, taken,
   const pressure = places.pressure === null ? null : at(places.pressure)
   const grip = at([0, 0, 0])
   const wishes = [
-    { id: "net", at: balanced },
-    { id: "gap", at: { x: (left + right) / 2, y: row } },
+    { id: roomy ? "gap" : "net", at: { x: (left + right) / 2, y: row } },
     { id: "lift", at: liftEnd },
     { id: "weight", at: weightEnd },
     { id: "hand", at: pressure ?? grip },

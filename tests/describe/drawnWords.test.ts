@@ -9,18 +9,18 @@ test("the drawn balance is said in the chosen units", () => {
     lift: "lift 2.45\u00a0N·m",
     weight: "weight 1.76\u00a0N·m",
     net: "net +0.69\u00a0N·m, front rises",
-    gap: "25.1\u00a0mm short of balanced",
+    gap: "net +0.69\u00a0N·m, front rises: 25.1\u00a0mm short of balanced",
     hand: "hand 3.7\u00a0mm higher, drawn 4×",
   })
   const inches = drawnWords(drawn, 0.064, false, { massUnit: "oz", lengthUnit: "in", forceUnit: "lbf" })
-  expect(inches.gap).toBe("0.99\u00a0in short of balanced")
+  expect(inches.gap).toMatch(/: 0\.99\u00a0in short of balanced$/)
   expect(inches.net).toBe("net +6.11\u00a0lbf·in, front rises")
 })
 
 test("a front that drops has its balance point past the balanced place and the hand lower", () => {
   const words = drawnWords({ ...drawn, netLift: -0.27, gripShift: -0.0014 }, 0.1, false, units)
   expect(words.net).toBe("net \u22120.27\u00a0N·m, front drops")
-  expect(words.gap).toBe("10.9\u00a0mm past balanced")
+  expect(words.gap).toMatch(/front drops: 10\.9\u00a0mm past balanced$/)
   expect(words.hand).toBe("hand 1.4\u00a0mm lower, drawn 4×")
 })
 

@@ -17,13 +17,14 @@ const PRESS = 0.03
 /** The gap is drawn this far under the moment arm, m. */
 const UNDER = 0.075
 
-/** What is said, with the width of a picture that has the room, px, and the label's rank. */
+const ANY = Number.POSITIVE_INFINITY
+/** What is said, in pictures from one width to below another, px, and the label's rank. */
 const words = {
-  net: { from: 0, rank: 8 },
-  lift: { from: 600, rank: 6 },
-  weight: { from: 600, rank: 5 },
-  gap: { from: 600, rank: 7 },
-  hand: { from: 900, rank: 3 },
+  net: { from: 0, to: 600, rank: 8 },
+  gap: { from: 600, to: ANY, rank: 8 },
+  lift: { from: 600, to: ANY, rank: 6 },
+  weight: { from: 600, to: ANY, rank: 5 },
+  hand: { from: 900, to: ANY, rank: 3 },
 } as const
 type Word = keyof typeof words
 const names = Object.keys(words) as Word[]
@@ -94,14 +95,16 @@ export function fullDrawOverlay(looks: Looks, labels: Labels): Drawn {
       const said = drawnWords(drawn, now.armForward, sketch, preferences)
       const ahead = balanced[0] >= x
       const say = (name: Word, at: Vec3, side: LabelWish["side"]) => {
-        const { from, rank } = words[name]
-        const wanted = preferences.show.labels && said[name] !== "" && looks.pixels.x >= from
+        const { from, to, rank } = words[name]
+        const width = looks.pixels.x
+        const wanted = preferences.show.labels && said[name] !== "" && width >= from && width < to
         labels.put(`drawn ${name}`, wanted ? { text: said[name], at, side, look: "turn", rank } : null)
       }
       say("lift", liftEnd, ahead ? "right" : "left")
       say("weight", weightEnd, ahead ? "left" : "right")
-      say("net", balanced, ahead ? "right" : "left")
-      say("gap", [Math.max(x, balanced[0]), row, z], "right")
+      const end: Vec3 = [Math.max(x, balanced[0]), row, z]
+      say("net", end, "right")
+      say("gap", end, "right")
       say("hand", pressure ?? [0, 0, 0], "left")
     },
     dispose() {
