@@ -1,7 +1,7 @@
 import type { Known, Unknown } from "../core/measure"
 import type { MeasureResult, Miss, NamedPoint } from "../scene/measure"
 import type { Measurement, Scene } from "../scene/schema"
-import { said, type Shown, type UnitChoice } from "./format"
+import { said, type Shown, show, type UnitChoice } from "./format"
 import { partTitle } from "./partNames"
 import { aboveWords, aheadWords, sideWords } from "./placeWords"
 
@@ -43,10 +43,10 @@ export const knownWords: Readonly<Record<Known, string>> = {
   no: "not measured; kept as assumed",
 }
 
-/** "± 1.2 mm", "± ? (not determined)": how far a number may be off. */
+/** "± 1.2", "± ?" where nothing determines it: how far a number may be off, in the unit that stands beside the number. */
 export function spreadText(spread: number | undefined, quantity: Shown, units: UnitChoice): string {
   if (spread === undefined) return ""
-  return Number.isFinite(spread) ? `±\u00a0${said(spread, quantity, units)}` : "±\u00a0?"
+  return `±\u00a0${Number.isFinite(spread) ? show(spread, quantity, units).text : "?"}`
 }
 
 /** "Hung at the string, nock: front 12.0° up, canted 1.0° left": one reading in a line. */

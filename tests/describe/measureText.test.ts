@@ -20,9 +20,9 @@ test("a reading is told in a line, in the chosen units", () => {
   expect(plain(readingText(measurements[0]!, { ...units, massUnit: "oz" }))).toBe("92.31 oz")
 })
 
-test("a ± is told with its unit, and as a question where nothing determines it", () => {
-  expect(plain(spreadText(1.23, "length", units))).toBe("± 1.2 mm")
-  expect(plain(spreadText(25.4, "length", { ...units, lengthUnit: "in" }))).toBe("± 1.00 in")
+test("a ± is told in the unit of its number, and as a question where nothing determines it", () => {
+  expect(plain(spreadText(1.23, "length", units))).toBe("± 1.2")
+  expect(plain(spreadText(25.4, "length", { ...units, lengthUnit: "in" }))).toBe("± 1.00")
   expect(plain(spreadText(Number.POSITIVE_INFINITY, "mass", units))).toBe("± ?")
   expect(spreadText(undefined, "mass", units)).toBe("")
 })

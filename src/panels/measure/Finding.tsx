@@ -10,14 +10,15 @@ import { useBench, useLive } from "../../state/useBench"
 import { useProblem } from "../Problem"
 import { riserSpread } from "./riserSpread"
 
-const told: readonly ReadoutKey[] = [
-  "massG",
-  "centreMm.forward",
-  "centreMm.up",
-  "centreMm.side",
-  "inertiaGrip.pitch",
-  "inertiaGrip.yaw",
-  "inertiaGrip.roll",
+/** Shorter than on the balance sheet: three columns share a narrow one. */
+const told: readonly (readonly [ReadoutKey, string])[] = [
+  ["massG", "Mass"],
+  ["centreMm.forward", "Balance point, forward"],
+  ["centreMm.up", "Balance point, up"],
+  ["centreMm.side", "Balance point, right"],
+  ["inertiaGrip.pitch", "Turn resistance, pitch"],
+  ["inertiaGrip.yaw", "Turn resistance, yaw"],
+  ["inertiaGrip.roll", "Turn resistance, roll"],
 ]
 
 /** What the readings say, and the button that gives the bow the riser they say it has. */
@@ -42,11 +43,11 @@ export function Finding({ result }: { result: MeasureResult }) {
           <table className="finding-table">
             <caption>The bow as it is rigged now, with the measured riser; ± holds 95 times in 100</caption>
             <tbody>
-              {told.map((key) => {
-                const { label, quantity: what, of } = readouts[key]
+              {told.map(([key, label]) => {
+                const { quantity: what, of } = readouts[key]
                 return (
                   <tr key={key} data-measured={key} data-spread={spreads[key]}>
-                    <th scope="row">{key.startsWith("inertia") ? `Turn resistance, ${label.toLowerCase()}` : label}</th>
+                    <th scope="row">{label}</th>
                     <td>{said(of(figures) ?? Number.NaN, what, units)}</td>
                     <td>{spreadText(spreads[key], what, units)}</td>
                   </tr>
