@@ -78,7 +78,7 @@ export default function FullDraw({ evaluation, frame, level, preferences, taken,
         />
       )}
       {labels.map(({ id, text, x, y }) => (
-        <text key={id} x={x} y={y + 4} textAnchor="middle">
+        <text className="flat-label" key={id} x={x} y={y + 4} textAnchor="middle">
           {text}
         </text>
       ))}

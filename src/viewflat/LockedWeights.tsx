@@ -39,10 +39,10 @@ export default function LockedWeights({ evaluation, played, draw, grip, words }:
       ))}
       {words && first !== undefined && (
         <>
-          <text x={first.end.x} y={first.end.y + 16} textAnchor="middle">
+          <text className="flat-label" x={first.end.x} y={first.end.y + 16} textAnchor="middle">
             {LOCKED}
           </text>
-          <text x={Math.max(grip.x - 16, WORDS)} y={grip.y - 16} textAnchor="end">
+          <text className="flat-label" x={Math.max(grip.x - 16, WORDS)} y={grip.y - 16} textAnchor="end">
             {motionLabel(evaluation.now.pose.slopeDeg)}
           </text>
         </>

@@ -74,7 +74,12 @@ export function Moving({ movers, chosen, startDeg, onSave }: Props) {
   const rest = restAngle(mover.model, begin)
   const weight = weights.find(({ path }) => path === mover.path)?.hung?.weight
   const seconds = made === null ? 1 : made.seconds.at(-1)!
-  const timeAxis = { label: "time, s", span: [0, seconds] as const, decimals: 1 }
+  const alike = {
+    say,
+    start: at,
+    xAxis: { label: "time, s", span: [0, seconds] as const, decimals: 1 },
+    nameRoom: movers.length > 1 ? 74 : 58,
+  }
   return (
     <>
       {weight !== undefined && (
@@ -141,21 +146,15 @@ export function Moving({ movers, chosen, startDeg, onSave }: Props) {
             ref={angles}
             name="Angle from plumb against time"
             content={contents.angle}
-            say={say}
-            start={at}
-            xAxis={timeAxis}
             yAxis={{ label: "from plumb, °", span: made.angleSpan, decimals: 1 }}
-            nameRoom={movers.length > 1 ? 74 : 58}
+            {...alike}
           />
           <Plot
             ref={moments}
             name="Nose-down moment against time"
             content={contents.moment}
-            say={say}
-            start={at}
-            xAxis={timeAxis}
             yAxis={{ label: `nose-down, ${unit}`, span: made.momentSpan, decimals }}
-            nameRoom={movers.length > 1 ? 74 : 58}
+            {...alike}
           />
           <p className="hills-note">
             {movers.length > 1
