@@ -35,48 +35,55 @@ function contentPolicyTag(): Plugin {
   }
 }
 
-function sceneFiles(): { file: string; text: string; name: string }[] {
-  const files = readdirSync(join(root, "scenes"), { withFileTypes: true })
+function namedFiles(folder: string): { file: string; text: string; name: string }[] {
+  const files = readdirSync(join(root, folder), { withFileTypes: true })
     .filter((entry) => entry.isFile() && entry.name.endsWith(".json"))
     .map((entry) => entry.name)
     .sort()
   return files.map((file) => {
-    const text = readFileSync(join(root, "scenes", file), "utf8")
+    const text = readFileSync(join(root, folder, file), "utf8")
     try {
       const name: unknown = JSON.parse(text).name
       if (typeof name !== "string") throw new Error("it has no name")
       return { file, text, name }
     } catch (problem) {
-      throw new Error(`scenes/${file} cannot be listed: ${problem instanceof Error ? problem.message : problem}`)
+      throw new Error(`${folder}/${file} cannot be listed: ${problem instanceof Error ? problem.message : problem}`)
     }
   })
 }
 
-const sceneIndex = () => `${JSON.stringify(sceneFiles().map(({ file, name }) => ({ file, name })))}\n`
+const indexOf = (folder: string) => `${JSON.stringify(namedFiles(folder).map(({ file, name }) => ({ file, name })))}\n`
+
+/** What is put beside the page as it is: scenes, and kits of pieces to build rigs from. */
+const folders = ["scenes", "scenes/kits"]
 
 /**
- * Puts `scenes/*.json` beside the page as they are, with `scenes/index.json` listing `{ file, name }` of each in
- * order of file name. They are fetched one at a time when asked for; the built folder holds all of them.
+ * Puts the `*.json` of each folder beside the page, with an `index.json` listing `{ file, name }` of each in order of
+ * file name. They are fetched one at a time when asked for; the built folder holds all of them.
  */
 function scenes(): Plugin {
   return {
     name: "scenes",
     configureServer(server) {
-      server.middlewares.use("/scenes/index.json", (_request, response, next) => {
-        try {
-          const list = sceneIndex()
-          response.setHeader("Content-Type", "application/json")
-          response.end(list)
-        } catch (problem) {
-          next(problem)
-        }
-      })
+      for (const folder of folders) {
+        server.middlewares.use(`/${folder}/index.json`, (_request, response, next) => {
+          try {
+            const list = indexOf(folder)
+            response.setHeader("Content-Type", "application/json")
+            response.end(list)
+          } catch (problem) {
+            next(problem)
+          }
+        })
+      }
     },
     generateBundle() {
-      for (const { file, text } of sceneFiles()) {
-        this.emitFile({ type: "asset", fileName: `scenes/${file}`, source: text })
+      for (const folder of folders) {
+        for (const { file, text } of namedFiles(folder)) {
+          this.emitFile({ type: "asset", fileName: `${folder}/${file}`, source: text })
+        }
+        this.emitFile({ type: "asset", fileName: `${folder}/index.json`, source: indexOf(folder) })
       }
-      this.emitFile({ type: "asset", fileName: "scenes/index.json", source: sceneIndex() })
     },
   }
 }

@@ -22,6 +22,7 @@ const pages = {
   Sliders: lazy(() => import("../panels/SlidersSheet")),
   Draw: lazy(() => import("../panels/draw/DrawSheet")),
   Hills: lazy(() => import("../panels/hills/HillsSheet")),
+  Find: lazy(() => import("./FindPage")),
   Measure: lazy(() => import("../panels/measure/MeasureSheet")),
 } satisfies Record<string, ComponentType<PageProps>>
 

@@ -31,13 +31,14 @@ async function takeFile(bench: Bench, file: File, done: "opened" | "compared", u
     refuse(`“${file.name}” could not be read.`)
     return
   }
-  const reader = await import("../scene/parse").catch(() => null)
+  const reader = await import("./fileReader").catch(() => null)
   if (reader === null) {
     refuse(
       `“${file.name}” was not ${done}: the part of the page that reads files could not be fetched. Is the network there?`,
     )
     return
   }
+  if (done === "opened" && (await reader.openedAsKit(bench, file.name, text).catch(() => false))) return
   const parsed = reader.parseScene(text)
   const used = parsed.ok ? use(parsed.value) : parsed
   if (used.ok) {

@@ -1,0 +1,21 @@
+/** The inside of a worker that searches kits. */
+import { type Order, type Report, serveFind } from "../scene/find"
+
+interface WorkerScope {
+  postMessage(report: Report): void
+  onmessage: ((event: { data: Order }) => void) | null
+}
+const scope = self as unknown as WorkerScope
+
+/** A message to oneself comes after the orders that wait, and without the pause that timers are given. */
+const { port1, port2 } = new MessageChannel()
+const waiting: (() => void)[] = []
+port1.onmessage = () => waiting.shift()?.()
+const pause = () =>
+  new Promise<void>((resolve) => {
+    waiting.push(resolve)
+    port2.postMessage(null)
+  })
+
+const serve = serveFind((report) => scope.postMessage(report), pause)
+scope.onmessage = ({ data }) => serve(data)

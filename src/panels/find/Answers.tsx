@@ -1,0 +1,60 @@
+import { useCallback, useMemo, useState } from "react"
+import { useStore } from "./useStore"
+import { stillFits } from "../../commands/find"
+import type { Asked, FoundSetup } from "../../scene/find"
+import type { Finder } from "../../state/finder"
+import { useLive } from "../../state/useBench"
+import { Misses } from "./Misses"
+import { Scatter } from "./Scatter"
+import { SetupTable } from "./SetupTable"
+import { useGhost } from "./useGhost"
+
+const NONE: readonly FoundSetup[] = []
+
+/** What was found so far: all of it as a picture and as a list; the one pointed at is seen through the present rig. */
+export function Answers({ finder }: { finder: Finder }) {
+  const asked = useStore(finder.store, (state) => state.asked)
+  const outcome = useStore(finder.store, (state) => state.outcome)
+  const progress = useStore(finder.store, (state) => state.progress)
+  if (asked === null || outcome?.kind === "refused") return null
+  const setups = outcome?.setups ?? progress?.setups ?? NONE
+  if (setups.length > 0) return <Listed asked={asked} setups={setups} />
+  return outcome === null || outcome.misses.length === 0 ? null : <Misses asked={asked} misses={outcome.misses} />
+}
+
+function Listed({ asked, setups }: { asked: Asked; setups: readonly FoundSetup[] }) {
+  const units = useLive(({ preferences }) => preferences)
+  const fits = useLive(({ scene }) => stillFits({ asked: asked.scene, mounts: asked.question.mounts }, scene))
+  const [pointed, setPointed] = useState<number | null>(null)
+  const [openOrder, setOpenOrder] = useState<number | null>(null)
+  const open = useMemo(() => setups.findIndex(({ order }) => order === openOrder), [setups, openOrder])
+  const marked = pointed ?? (open < 0 ? null : open)
+  useGhost(asked, fits && marked !== null ? (setups[marked] ?? null) : null)
+  const choose = useCallback(
+    (index: number) => {
+      const { order } = setups[index]!
+      setOpenOrder((before) => (before === order ? null : order))
+    },
+    [setups],
+  )
+  return (
+    <section aria-labelledby="find-answers">
+      <h2 className="sheet-heading" id="find-answers">
+        {setups.length === 1 ? "One setup" : `${setups.length} setups`}
+      </h2>
+      {!fits && (
+        <p className="find-note">The bow has changed since this search: search again to see or try one of these.</p>
+      )}
+      <Scatter setups={setups} units={units} marked={marked} onPoint={setPointed} onChoose={choose} />
+      <SetupTable
+        asked={asked}
+        setups={setups}
+        fits={fits}
+        marked={marked}
+        open={open < 0 ? null : open}
+        onPoint={setPointed}
+        onChoose={choose}
+      />
+    </section>
+  )
+}

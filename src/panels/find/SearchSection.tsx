@@ -1,0 +1,66 @@
+import { useEffect, useRef } from "react"
+import { useStore } from "./useStore"
+import { coverText, outcomeText } from "../../describe/findText"
+import { errorLine } from "../../scene/errors"
+import type { FindQuestion } from "../../scene/find"
+import { piecesIn } from "../../scene/kit"
+import type { Finder } from "../../state/finder"
+import type { KitBox } from "../../state/kitBox"
+import { useBench } from "../../state/useBench"
+import { Problem } from "../Problem"
+
+/** Starts and ends the search, and says how far it is. */
+export function SearchSection({ box, finder, question }: { box: KitBox; finder: Finder; question: FindQuestion }) {
+  const bench = useBench()
+  const running = useStore(finder.store, (state) => state.running)
+  const outcome = useStore(finder.store, (state) => state.outcome)
+  const empty = useStore(box.store, (state) => piecesIn(state.kit) === 0)
+  useSaidAtTheEnd(finder)
+  const start = () => {
+    if (running || empty) return
+    finder.start({ scene: bench.store.getState().scene, kit: box.store.getState().kit, question })
+  }
+  return (
+    <section aria-label="Search">
+      <div className="find-buttons find-search">
+        <button type="button" className="find-start" aria-disabled={running || empty} onClick={start}>
+          Find setups
+        </button>
+        {running && (
+          <button type="button" onClick={finder.cancel}>
+            Stop
+          </button>
+        )}
+      </div>
+      {empty && <p className="find-note">The box is empty: there is nothing to build from.</p>}
+      {running && <Underway finder={finder} />}
+      {outcome?.kind === "refused" && <Problem text={outcome.errors.map(errorLine).join("; ")} />}
+      {outcome?.kind === "searched" && <p className="find-outcome">{outcomeText(outcome)}</p>}
+    </section>
+  )
+}
+
+function Underway({ finder }: { finder: Finder }) {
+  const progress = useStore(finder.store, (state) => state.progress)
+  const share = progress === null || progress.combinations === 0 ? 0 : progress.covered / progress.combinations
+  return (
+    <div className="find-underway">
+      <progress aria-label="Combinations covered" max={1} value={share} />
+      <p className="find-outcome">{progress === null ? "Listing what can be built…" : coverText(progress, null)}</p>
+    </div>
+  )
+}
+
+/** Tells those who do not see the page what came of a search, once. */
+function useSaidAtTheEnd(finder: Finder) {
+  const bench = useBench()
+  const outcome = useStore(finder.store, (state) => state.outcome)
+  const last = useRef(outcome)
+  useEffect(() => {
+    if (outcome === last.current) return
+    last.current = outcome
+    if (outcome?.kind !== "searched") return
+    const count = outcome.setups.length
+    bench.say(`${count} ${count === 1 ? "setup" : "setups"} found. ${outcomeText(outcome)}`)
+  }, [bench, outcome])
+}

@@ -1,0 +1,243 @@
+import { limitWords, scoreWords } from "../../describe/findText"
+import { type FindQuestion, type FindTarget, mountsWithSwings, type ScoreName, scoreNames } from "../../scene/find"
+import { targetFields } from "../../scene/fields"
+import { questionFields } from "../../scene/kit"
+import { mountNames } from "../../scene/mountNames"
+import type { MountName } from "../../scene/schema"
+import { figures } from "../../state/derived"
+import { useLive } from "../../state/useBench"
+import { Check } from "../Check"
+import { Choice } from "../Choice"
+import { PlainNumber } from "../hills/PlainNumber"
+import { OptionalNumber } from "./OptionalNumber"
+
+interface Props {
+  readonly question: FindQuestion
+  /** Whether the coach has changed what the bow suggests. */
+  readonly changed: boolean
+  onChange(question: FindQuestion | null): void
+}
+
+const DONE = { ok: true, value: undefined } as const
+const bands = ["forwardMm", "upMm", "sideMm", "netLiftNm"] as const
+const caps = [
+  ["massMaxG", targetFields.massMaxG, "at most"],
+  ["reachForwardMm", questionFields.reachForwardMm, "at most"],
+  ["reachSideMm", questionFields.reachSideMm, "at most"],
+  ["pitchLeast", questionFields.pitchLeast, "at least"],
+  ["yawLeast", questionFields.yawLeast, "at least"],
+  ["rollLeast", questionFields.rollLeast, "at least"],
+] as const
+
+/** What the setup must keep to, what may be built where, and what counts as best. */
+export function TargetSection({ question, changed, onChange }: Props) {
+  const { target } = question
+  const set = (more: Partial<FindQuestion>) => {
+    onChange({ ...question, ...more })
+    return DONE
+  }
+  const aim = (more: Partial<FindTarget>) => set({ target: { ...target, ...more } })
+  return (
+    <section aria-labelledby="find-target">
+      <h2 className="sheet-heading" id="find-target">
+        What is wanted
+      </h2>
+      {changed ? (
+        <div className="find-buttons">
+          <button type="button" onClick={() => onChange(null)}>
+            Back to the bow's own targets
+          </button>
+        </div>
+      ) : (
+        <p className="find-note">
+          The bow's own targets, as on the Bow sheet; changed here they count for the search only.
+        </p>
+      )}
+      {bands.map((key) => (
+        <BandField key={key} of={key} band={target[key]} onChange={(band) => aim({ [key]: band })} />
+      ))}
+      <Cap of={caps[0]} target={target} onChange={aim} />
+      <label className="find-name find-wide">
+        <span>Best is</span>
+        <select value={question.score} onChange={(event) => set({ score: event.target.value as ScoreName })}>
+          {scoreNames.map((name) => (
+            <option key={name} value={name}>
+              {scoreWords[name]}
+            </option>
+          ))}
+        </select>
+      </label>
+      <details className="find-more">
+        <summary>More limits, and what may be built</summary>
+        {caps.slice(1).map((cap) => (
+          <Cap key={cap[0]} of={cap} target={target} onChange={aim} />
+        ))}
+        <Choice
+          name="Balance and turn resistance count"
+          value={question.hold}
+          options={[
+            ["brace", "at brace"],
+            ["drawn", "at full draw"],
+          ]}
+          onChoose={(hold) => set({ hold })}
+        />
+        <Choice
+          name="Arms of a V-bar"
+          value={question.arms}
+          options={[
+            ["alike", "both alike"],
+            ["free", "each for itself"],
+          ]}
+          onChoose={(arms) => set({ arms })}
+        />
+        <Mounts question={question} onChange={set} />
+        <PlainNumber
+          label={questionFields.mostDiscs.label}
+          field={questionFields.mostDiscs}
+          value={question.mostDiscs}
+          onChange={(mostDiscs) => set({ mostDiscs })}
+        />
+        <PlainNumber
+          label={questionFields.count.label}
+          field={questionFields.count}
+          value={question.count}
+          onChange={(count) => set({ count })}
+        />
+      </details>
+    </section>
+  )
+}
+
+type BandKey = (typeof bands)[number]
+type Band = [number, number]
+
+function BandField({ of: key, band, onChange }: { of: BandKey; band: Band | undefined; onChange(band?: Band): void }) {
+  const field = targetFields[key]
+  const now = useLive((state) => {
+    const { centreMm, fullDraw } = figures(state)
+    return key === "netLiftNm" ? fullDraw.netLiftNm : centreMm[bands.indexOf(key)]!
+  })
+  // Switched on, a band stands around where the bow is now.
+  const start = (): Band => {
+    const half = field.quantity === "length" ? 10 : 0.5
+    const middle = field.quantity === "length" ? Math.round(now) : Number(now.toFixed(1))
+    return [middle - half, middle + half]
+  }
+  const { name } = limitWords[key]
+  return (
+    <fieldset className="find-optional">
+      <legend>
+        <Check
+          checked={band !== undefined}
+          onSwitch={() => {
+            onChange(band === undefined ? start() : undefined)
+            return DONE
+          }}
+        >
+          {name.charAt(0).toUpperCase() + name.slice(1)}
+        </Check>
+      </legend>
+      {band !== undefined && (
+        <div className="find-band">
+          <PlainNumber label="from" field={field} value={band[0]} onChange={(from) => onChange([from, band[1]])} />
+          <PlainNumber label="to" field={field} value={band[1]} onChange={(to) => onChange([band[0], to])} />
+        </div>
+      )}
+    </fieldset>
+  )
+}
+
+function Cap({
+  of: [key, field, inner],
+  target,
+  onChange,
+}: {
+  of: (typeof caps)[number]
+  target: FindTarget
+  onChange(more: Partial<FindTarget>): void
+}) {
+  const now = useLive((state) => {
+    const { massG, inertiaGrip } = figures(state)
+    const diagonal = { pitchLeast: 2, yawLeast: 1, rollLeast: 0 } as const
+    if (key === "massMaxG") return Math.ceil(massG / 10) * 10
+    if (key === "reachForwardMm") return 900
+    if (key === "reachSideMm") return 350
+    return Number(inertiaGrip[diagonal[key]][diagonal[key]].toFixed(2))
+  })
+  return (
+    <OptionalNumber
+      field={field}
+      label={limitWords[key].name}
+      inner={inner}
+      value={target[key]}
+      start={now}
+      onChange={(value) => onChange({ [key]: value })}
+    />
+  )
+}
+
+function Mounts({ question, onChange }: { question: FindQuestion; onChange(more: Partial<FindQuestion>): unknown }) {
+  const scene = useLive((state) => state.scene)
+  const swinging = mountsWithSwings(scene)
+  const present = mountNames.filter((mount) => scene.mounts[mount] !== undefined)
+  const { mounts, vbarMount, always } = question
+  const toggle = (mount: MountName) => {
+    const next = mounts.includes(mount) ? mounts.filter((each) => each !== mount) : [...mounts, mount]
+    onChange({
+      mounts: mountNames.filter((each) => next.includes(each)),
+      vbarMount: vbarMount !== null && next.includes(vbarMount) ? vbarMount : null,
+    })
+    return DONE
+  }
+  return (
+    <fieldset className="checks">
+      <legend>Built anew; the other mounts stay as they are</legend>
+      {present.map((mount) =>
+        swinging.includes(mount) ? (
+          <p key={mount} className="find-note">
+            {mount}: stays, a swing weight hangs there
+          </p>
+        ) : (
+          <Check key={mount} checked={mounts.includes(mount)} onSwitch={() => toggle(mount)}>
+            {mount} mount
+          </Check>
+        ),
+      )}
+      <label className="find-name">
+        <span>A V-bar may stand on</span>
+        <select
+          value={vbarMount ?? "none"}
+          onChange={(event) => {
+            const value = event.target.value
+            onChange({ vbarMount: value === "none" ? null : (value as MountName) })
+          }}
+        >
+          <option value="none">no mount</option>
+          {mounts.map((mount) => (
+            <option key={mount} value={mount}>
+              the {mount} mount
+            </option>
+          ))}
+        </select>
+      </label>
+      <Check
+        checked={always.vbar}
+        onSwitch={() => {
+          onChange({ always: { ...always, vbar: !always.vbar } })
+          return DONE
+        }}
+      >
+        A V-bar has to be there
+      </Check>
+      <Check
+        checked={always.frontRod}
+        onSwitch={() => {
+          onChange({ always: { ...always, frontRod: !always.frontRod } })
+          return DONE
+        }}
+      >
+        A front rod has to be there
+      </Check>
+    </fieldset>
+  )
+}
