@@ -5,7 +5,7 @@ import { type Command, DONE } from "./command"
 /** Keeps the setup on the bench as it is now, to be compared with whatever it becomes. */
 export const holdToCompare: Command = {
   id: "hold-to-compare",
-  label: "Hold this setup to compare",
+  label: "Hold to compare",
   run(bench) {
     const { scene } = bench.store.getState()
     bench.setView({ compared: { name: scene.name, scene } })

@@ -15,7 +15,7 @@ export default function Compare({ onPick }: { onPick: () => void }) {
           {holdToCompare.label}
         </button>
         <button type="button" onClick={onPick}>
-          Compare with a file…
+          Compare a file…
         </button>
       </div>
     )

@@ -1,7 +1,7 @@
 import { useFrame, useThree } from "@react-three/fiber"
 import { useEffect, useRef } from "react"
+import { buttonsBox, figuresPlace, STACKED } from "../picture/figuresPlace"
 import type { Box, Projector } from "../picture/projector"
-import { figuresBox } from "./camera/view"
 import { createProjector, type LiveProjector } from "./camera/projector"
 import type { Card } from "./card"
 import { usePicture } from "./picture"
@@ -24,7 +24,12 @@ export function usePlacing(card: Card, onProjector: (projector: Projector | null
       const { width, height } = get().size
       // While a motion is played the handles are out of sight.
       const knobs = picture.frame().played === null ? (handles ?? []) : []
-      picture.labels.place(projector, width, height, [...knobs, ...figuresBox(width)])
+      const figures = figuresPlace(width, matchMedia(STACKED).matches).box
+      picture.labels.place(projector, width, height, [
+        ...knobs,
+        ...(figures === null ? [] : [figures]),
+        buttonsBox(height),
+      ])
     }
     const projector: LiveProjector = {
       ...createProjector(camera),

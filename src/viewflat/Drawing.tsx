@@ -103,6 +103,8 @@ export function Drawing({ evaluation, played, other, frames, page, preferences, 
       around(grip, 16, 16),
       around({ x: caption.x - 36, y: caption.y - 4 }, 76, 16),
     ]
+    // The ground's line, with its marks and words.
+    if (show.ground && hill === null) taken.push({ left: 0, right: page.width, top: floor - 16, bottom: floor + 26 })
     if (hill !== null) taken.push(...hillPoints(hill).map((point) => around(onPage(frames.side, point), 14, 22)))
     if (show.plumb) {
       taken.push(...arm.boxes, { left: balance.x - 4, right: balance.x + 4, top: balance.y, bottom: floor })

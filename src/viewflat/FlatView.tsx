@@ -1,6 +1,7 @@
 import { type PointerEvent, useEffect, useId, useLayoutEffect, useRef, useState } from "react"
 import { hover, select } from "../commands/bench"
 import { pictureText } from "../describe/pictureText"
+import { figuresPlace, STACKED } from "../picture/figuresPlace"
 import type { Projector } from "../picture/projector"
 import type { Pose } from "../scene/schema"
 import { beside } from "../state/compared"
@@ -14,11 +15,15 @@ import { createFraming } from "./framing"
 import { createFlatProjector } from "./projector"
 import { useSize } from "./useSize"
 
-/** Figures lie over the corner of wide pictures only; along the bottom are buttons, or the notice that there is no 3D. */
-const pageOf = ({ width, height }: Size): Page =>
-  width > 600
-    ? { width, height, corner: { width: 262, height: 372 }, bottom: 124, edge: 30, arm: { width: 190, height: 80 } }
-    : { width, height, corner: { width: 0, height: 0 }, bottom: 64, edge: 12, arm: { width: 120, height: 44 } }
+/** Along the bottom are buttons, or the notice that there is no 3D. */
+function pageOf({ width, height }: Size): Page {
+  const { box } = figuresPlace(width, matchMedia(STACKED).matches)
+  if (box === null) {
+    return { width, height, corner: { width: 0, height: 0 }, bottom: 64, edge: 12, arm: { width: 120, height: 44 } }
+  }
+  const corner = { width: box.right - box.left, height: box.bottom }
+  return { width, height, corner, bottom: 124, edge: 30, arm: { width: 190, height: 80 } }
+}
 
 /**
  * The bow from the right and from above, to scale, without WebGL. Stands in until the solid picture is there, and for

@@ -11,7 +11,7 @@ const shorten = (page: Page) => press(page, "front/rod:lengthMm", "Shift+ArrowDo
 test("a setup held to compare stands beside every number, in the picture and in the slope plot", async ({ page }) => {
   await openFlat(page)
   const before = await numberShown(page, "centreMm.forward")
-  await button(page, "Hold this setup to compare").click()
+  await button(page, "Hold to compare").click()
   await expect(held(page, "centreMm.forward")).toHaveText(/^held [\d.]+, the same$/)
   await expect(page.locator(".flat-beside path:not(.flat-beside-mark)")).toHaveCount(0)
   await shorten(page)
@@ -28,7 +28,7 @@ test("a setup held to compare stands beside every number, in the picture and in 
 test("the two setups swap in one undo step, and the held one outlives a reload", async ({ page }) => {
   await openFlat(page)
   const before = await numberShown(page, "centreMm.forward")
-  await button(page, "Hold this setup to compare").click()
+  await button(page, "Hold to compare").click()
   await shorten(page)
   await expect(held(page, "centreMm.forward")).toHaveText(/, now −/)
   const shortened = await numberShown(page, "centreMm.forward")
@@ -49,7 +49,7 @@ test("a file can be held to compare, and one that is no scene is explained", asy
   await openFlat(page)
   const pick = async (name: string, text: string) => {
     const chooser = page.waitForEvent("filechooser")
-    await button(page, "Compare with a file…").click()
+    await button(page, "Compare a file…").click()
     await (await chooser).setFiles({ name, mimeType: "application/json", buffer: Buffer.from(text) })
   }
   await pick("broken.json", '{ "format": "bow-balance-bench" ')
@@ -65,7 +65,7 @@ test("the solid picture draws the held setup too, without a complaint from the g
     if (message.type() === "error") complaints.push(message.text())
   })
   await open(page)
-  await button(page, "Hold this setup to compare").click()
+  await button(page, "Hold to compare").click()
   const shot = async () => (await page.locator(".view3d canvas").screenshot()).toString("base64")
   await shorten(page)
   await expect(held(page, "centreMm.forward")).toHaveText(/, now −/)

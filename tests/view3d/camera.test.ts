@@ -5,7 +5,8 @@ import { allInside, eyeOf, fitView, viewAxes } from "../../src/view3d/camera/fit
 import { keyView } from "../../src/view3d/camera/keys"
 import { metresPerPixel, neared, shifted } from "../../src/view3d/camera/moves"
 import { createProjector } from "../../src/view3d/camera/projector"
-import { between, directions, FIELD, figuresBox, HALF_HEIGHT, insetsFor, type View } from "../../src/view3d/camera/view"
+import { figuresPlace } from "../../src/picture/figuresPlace"
+import { between, directions, FIELD, HALF_HEIGHT, insetsFor, type View } from "../../src/view3d/camera/view"
 
 const bow: Vec3[] = [
   [0, 0.87, 0],
@@ -32,7 +33,7 @@ describe("fitting the bow into the picture", () => {
       const [width, height] = [1040, 780]
       const aspect = width / height
       const axes = viewAxes(directions[preset].azimuth, directions[preset].elevation)
-      const insets = insetsFor(width, height)
+      const insets = insetsFor(width, height, figuresPlace(width, false))
       const fit = fitView(bow, axes, HALF_HEIGHT, aspect, insets)
       const places = bow.map((point) => seen(point, eyeOf(fit, axes), axes, aspect))
       const slack = [
@@ -56,7 +57,9 @@ describe("fitting the bow into the picture", () => {
   })
 
   it("looks at the grip where there is nothing to fit", () => {
-    expect(fitView([], viewAxes(0, 0), HALF_HEIGHT, 2, insetsFor(700, 350)).target).toEqual([0, 0, 0])
+    expect(fitView([], viewAxes(0, 0), HALF_HEIGHT, 2, insetsFor(700, 350, figuresPlace(700, true))).target).toEqual([
+      0, 0, 0,
+    ])
   })
 })
 
@@ -159,10 +162,16 @@ describe("the projector", () => {
 })
 
 describe("the big figures", () => {
-  it("cover a corner of a wide picture that the bow keeps clear of, and nothing of a narrow one", () => {
-    const [corner] = figuresBox(1040)
-    expect(corner?.right).toBe(1040)
-    expect(corner!.left / 1040).toBeCloseTo(1 - insetsFor(1040, 790).right, 12)
-    expect(figuresBox(390)).toEqual([])
+  it("cover a corner of a wide picture that the bow keeps clear of", () => {
+    const figures = figuresPlace(1040, false)
+    expect(figures.box?.right).toBe(1040)
+    expect(figures.box!.left / 1040).toBeCloseTo(1 - insetsFor(1040, 790, figures).right, 12)
+  })
+
+  it("cover the top of a narrower one, and nothing where they stand below it", () => {
+    const figures = figuresPlace(684, false)
+    expect(figures.box).toEqual({ left: 0, top: 0, right: 684, bottom: 150 })
+    expect(insetsFor(684, 650, figures).top).toBeCloseTo(150 / 650, 12)
+    expect(figuresPlace(390, true).box).toBeNull()
   })
 })

@@ -1,6 +1,6 @@
 import type { Vec3 } from "../../core/solids"
 import type { CameraPreset } from "../../state/bench"
-import type { Box } from "../../picture/projector"
+import type { FiguresPlace } from "../../picture/figuresPlace"
 import type { Fit, Insets } from "./fit"
 
 /** Where the camera stands: a point looked at, how far off, and from which side. Radians, m, world axes. */
@@ -26,26 +26,17 @@ export const directions: Readonly<Record<CameraPreset, Pick<View, "azimuth" | "e
   free: { azimuth: -0.55, elevation: 0.3 },
 }
 
-/** Room kept free of the bow, px: for labels and handles all around, and for the big figures at the right of a wide picture. */
-const ROOM = { edge: 30, below: 62, figures: 280 }
-/** Narrower pictures have their figures below, px. */
-const WIDE = 600
+/** Room kept free of the bow, px, for labels and handles. */
+const ROOM = { edge: 30, below: 62 }
 
-/** Height of the big figures over the corner of a wide picture, px. */
-const FIGURES_HEIGHT = 372
-
-/** What the big figures cover of a picture so wide, px: nothing of a narrow one. */
-export const figuresBox = (width: number): Box[] =>
-  width < WIDE ? [] : [{ left: width - ROOM.figures, top: 0, right: width, bottom: FIGURES_HEIGHT }]
-
-export function insetsFor(width: number, height: number): Insets {
-  const right = width >= WIDE ? ROOM.figures : ROOM.edge * 2
+export function insetsFor(width: number, height: number, figures: FiguresPlace): Insets {
+  const right = Math.max(ROOM.edge * 2, figures.right)
   // Never more than two fifths an edge, so that there is always a middle to put the bow in.
   const most = (part: number) => Math.min(0.4, part)
   return {
     left: most(ROOM.edge / width),
     right: most(right / width),
-    top: most(ROOM.edge / height),
+    top: most(Math.max(ROOM.edge, figures.top) / height),
     bottom: most(ROOM.below / height),
   }
 }
