@@ -31,15 +31,16 @@ export default function LockedWeights({ evaluation, played, draw, grip, words }:
     const bob = solid("", cylinder(top, direction, weight.bobLength, weight.bobRadius), draw)
     return [{ path, stem: pathThrough([hinge, top].map(draw), false), bob: bob.path, end: draw(end) }]
   })
-  const [first] = ghosts
+  // Named at the one furthest back, where the moment arm's number never is.
+  const first = ghosts.reduce((a, b) => (b.end.x < a.end.x ? b : a), ghosts[0]!)
   return (
     <g className="flat-locked">
       {ghosts.map(({ path, stem, bob }) => (
         <path key={path} d={stem + bob} />
       ))}
-      {words && first !== undefined && (
+      {words && ghosts.length > 0 && (
         <>
-          <text className="flat-label" x={first.end.x} y={first.end.y + 16} textAnchor="middle">
+          <text className="flat-label" x={first.end.x - 14} y={first.end.y + 8} textAnchor="end">
             {LOCKED}
           </text>
           <text className="flat-label" x={Math.max(grip.x - 16, WORDS)} y={grip.y - 16} textAnchor="end">
