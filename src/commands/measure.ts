@@ -1,49 +1,23 @@
-import { failure, type Result } from "../scene/errors"
+import { failure } from "../scene/errors"
 import { measureResult } from "../scene/measure"
 import { validateScene } from "../scene/parse"
-import type { Measurement, Scene } from "../scene/schema"
-import type { Bench } from "../state/bench"
+import type { Measurement } from "../scene/schema"
 import type { Command } from "./command"
-
-/** Puts another list of readings on the bench as one undo step; one that no file could hold is refused. */
-function putReadings(bench: Bench, label: string, readings: readonly Measurement[]): Result<void> {
-  const measurements = readings.length === 0 ? undefined : ([...readings] as Scene["measurements"])
-  const valid = validateScene({ ...bench.store.getState().scene, measurements })
-  if (!valid.ok) return valid
-  return bench.change(label, (draft) => {
-    if (measurements === undefined) delete draft.measurements
-    else draft.measurements = structuredClone(measurements) as typeof draft.measurements
-  })
-}
-
-const readingsOf = (bench: Bench): readonly Measurement[] => bench.store.getState().scene.measurements ?? []
-
-const noSuchReading = (place: number): Result<never> =>
-  failure({ code: "not-allowed", path: `measurements[${place}]`, message: "there is no such reading" })
-
-const atPlace = (bench: Bench, place: number, then: (found: Measurement) => Result<void>): Result<void> => {
-  const found = readingsOf(bench)[place]
-  return found === undefined ? noSuchReading(place) : then(found)
-}
+import { listOf, putEntry, putList } from "./lists"
 
 /** Adds a reading of the real bow at the end of the list. */
 export const addReading: Command<{ reading: Measurement }> = {
   id: "add-reading",
   label: "Add the reading",
-  run: (bench, { reading }) => putReadings(bench, "reading added", [...readingsOf(bench), reading]),
+  run: (bench, { reading }) =>
+    putList(bench, "measurements", "reading added", [...listOf(bench, "measurements"), reading]),
 }
 
 export const changeReading: Command<{ place: number; reading: Measurement }> = {
   id: "change-reading",
   label: "Change the reading",
   run: (bench, { place, reading }) =>
-    atPlace(bench, place, () =>
-      putReadings(
-        bench,
-        `reading ${place + 1} changed`,
-        readingsOf(bench).map((each, index) => (index === place ? reading : each)),
-      ),
-    ),
+    putEntry(bench, "measurements", place, `reading ${place + 1} changed`, () => reading),
 }
 
 /** Leaves a reading out of the fit, or takes it in again; it stays in the list. */
@@ -51,26 +25,16 @@ export const excludeReading: Command<{ place: number; excluded: boolean }> = {
   id: "exclude-reading",
   label: "Leave out",
   run: (bench, { place, excluded }) =>
-    atPlace(bench, place, (found) =>
-      putReadings(
-        bench,
-        `reading ${place + 1} ${excluded ? "left out" : "taken in"}`,
-        readingsOf(bench).map((each) => (each === found ? { ...found, excluded } : each)),
-      ),
-    ),
+    putEntry(bench, "measurements", place, `reading ${place + 1} ${excluded ? "left out" : "taken in"}`, (found) => ({
+      ...found,
+      excluded,
+    })),
 }
 
 export const removeReading: Command<{ place: number }> = {
   id: "remove-reading",
   label: "Remove the reading",
-  run: (bench, { place }) =>
-    atPlace(bench, place, (found) =>
-      putReadings(
-        bench,
-        `reading ${place + 1} removed`,
-        readingsOf(bench).filter((each) => each !== found),
-      ),
-    ),
+  run: (bench, { place }) => putEntry(bench, "measurements", place, `reading ${place + 1} removed`, () => null),
 }
 
 /** Gives the bow the riser that its readings say it has, as one undo step. What they do not determine stays. */
@@ -79,21 +43,21 @@ export const applyReadings: Command = {
   label: "Put on the bow",
   enabled: ({ scene }) => (scene.measurements ?? []).some(({ excluded }) => !excluded),
   run(bench) {
-    const result = measureResult(bench.store.getState().scene)
+    const { scene } = bench.store.getState()
+    const result = measureResult(scene)
     if (result === null) {
-      return failure({ code: "not-allowed", path: "measurements", message: "no reading counts yet" })
+      return failure({ code: "not-allowed", path: "", message: "no reading counts yet" })
     }
     if (!result.ok) return result
     const { fit, riser } = result.value
     if (!fit.converged) {
       return failure({
         code: "contradiction",
-        path: "measurements",
+        path: "",
         message: "the readings contradict each other: no riser fits them",
       })
     }
-    const applied = { ...bench.store.getState().scene, bow: { ...bench.store.getState().scene.bow, riser } }
-    const valid = validateScene(applied)
+    const valid = validateScene({ ...scene, bow: { ...scene.bow, riser } })
     if (!valid.ok) return valid
     return bench.change("measured riser put on the bow", (draft) => {
       draft.bow.riser = { ...riser, centreMm: [...riser.centreMm], gyrationMm: [...riser.gyrationMm] }
