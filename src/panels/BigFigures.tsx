@@ -1,5 +1,6 @@
 import type { ReactNode } from "react"
 import { forwardVerdict, massVerdict, netLiftVerdict, netLiftWords } from "../describe/balanceText"
+import { spreads } from "../state/spreads"
 import { useLive } from "../state/useBench"
 import { Readout } from "./Readout"
 import { TargetGauge } from "./TargetGauge"
@@ -19,12 +20,13 @@ export function BigFigures() {
 
 function BalancePoint() {
   const value = useLive(({ evaluation }) => evaluation.now.centre[0] * 1e3)
+  const spread = useLive((state) => spreads(state)?.["centreMm.forward"])
   const target = useLive(({ scene }) => scene.target.forwardMm)
   const units = useLive(({ preferences }) => preferences)
   const verdict = forwardVerdict(value, target, units)
   return (
     <Figure name="Balance point" place="ahead of the grip" number={<Readout of="centreMm.forward" />}>
-      {target !== undefined && <TargetGauge value={value} target={target} />}
+      {target !== undefined && <TargetGauge value={value} target={target} spread={spread} />}
       <VerdictLine verdict={verdict} across />
       {verdict.target !== null && <span className="figure-target">{verdict.target}</span>}
     </Figure>

@@ -6,8 +6,11 @@ const EDGE = 6
 const BAND_FROM = WIDTH / 3
 const BAND_TO = (2 * WIDTH) / 3
 
-/** Where a value lies to its target, as a picture for the eye only: the words beside it say the same. */
-export function TargetGauge({ value, target }: { value: number; target: Span }) {
+/**
+ * Where a value lies to its target, as a picture for the eye only: the words beside it say the same. `spread` is how far
+ * it may be off either way, drawn as a bar; infinite goes all the way.
+ */
+export function TargetGauge({ value, target, spread }: { value: number; target: Span; spread: number | undefined }) {
   const x = gaugePlace(value, target)
   return (
     <svg className="target-gauge" viewBox={`0 0 ${WIDTH} 18`} aria-hidden="true">
@@ -20,6 +23,14 @@ export function TargetGauge({ value, target }: { value: number; target: Span }) 
         fill="var(--balance-soft)"
         stroke="var(--ink-soft)"
       />
+      {spread !== undefined && (
+        <path
+          className="gauge-spread"
+          d={`M${gaugePlace(value - spread, target)} 12H${gaugePlace(value + spread, target)}`}
+          stroke="var(--balance)"
+          strokeWidth="3"
+        />
+      )}
       <path d="M-4.5 0H4.5L0 7Z" transform={`translate(${x} 1.5)`} fill="var(--balance)" />
       <line x1={x} x2={x} y1="8" y2="16" stroke="var(--balance)" strokeWidth="2" />
     </svg>

@@ -16,3 +16,8 @@ test("a target of a single value still has a place for it", () => {
   expect(gaugePlace(30, [30, 30])).toBe(66)
   expect(gaugePlace(30.5, [30, 30])).toBe(88)
 })
+
+test("what may be off by any amount reaches from end to end", () => {
+  expect(gaugePlace(Number.NEGATIVE_INFINITY, [40, 80])).toBe(gaugePlace(-1e9, [40, 80]))
+  expect(gaugePlace(Number.POSITIVE_INFINITY, [40, 80])).toBe(gaugePlace(1e9, [40, 80]))
+})
