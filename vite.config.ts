@@ -55,7 +55,7 @@ function namedFiles(folder: string): { file: string; text: string; name: string 
 const indexOf = (folder: string) => `${JSON.stringify(namedFiles(folder).map(({ file, name }) => ({ file, name })))}\n`
 
 /** What is put beside the page as it is: scenes, and kits of pieces to build rigs from. */
-const folders = ["scenes", "scenes/kits"]
+const folders = ["scenes", "scenes/kits", "scenes/lessons"]
 
 /**
  * Puts the `*.json` of each folder beside the page, with an `index.json` listing `{ file, name }` of each in order of

@@ -79,6 +79,11 @@ export function show(value: number, quantity: Shown, choice: UnitChoice, extraDe
 /** "62.0 mm": number and unit with a narrow no-break space, for sentences and labels. */
 export function said(value: number, quantity: Shown, choice: UnitChoice): string {
   const { text, unit } = show(value, quantity, choice)
+  return withUnit(text, unit)
+}
+
+/** A shown number and its unit, which a line does not break apart. */
+export function withUnit(text: string, unit: string): string {
   if (unit === "") return text
   return unit === "°" || unit === "×" ? `${text}${unit}` : `${text}\u00a0${unit}`
 }

@@ -12,20 +12,27 @@ export interface Holds {
   readonly shape: string
 }
 
-const known = new WeakMap<Evaluation, { readonly mount: string | null; readonly holds: Holds }>()
+interface Known {
+  readonly mount: string | null
+  readonly touchable: BenchState["touchable"]
+  readonly holds: Holds
+}
 
-/** The handles and switches of the scene on the bench, worked out once an evaluation and chosen mount. */
-export function holds({ scene, evaluation, selected }: BenchState): Holds {
+const known = new WeakMap<Evaluation, Known>()
+
+/** The handles and switches of the scene on the bench, worked out once an evaluation, chosen mount and what may be touched. */
+export function holds({ scene, evaluation, selected, touchable }: BenchState): Holds {
   const mount = selected?.startsWith("mounts/") ? selected : null
   const found = known.get(evaluation)
-  if (found?.mount === mount) return found.holds
-  const handles = handlesOf(scene, evaluation, mount)
-  const switches = extenderSwitches(scene, evaluation)
+  if (found?.mount === mount && found.touchable === touchable) return found.holds
+  const all = handlesOf(scene, evaluation, mount)
+  const handles = touchable === null ? all : all.filter(({ key }) => touchable.includes(key))
+  const switches = touchable === null ? extenderSwitches(scene, evaluation) : []
   const shape = [...handles.map(({ key, label }) => `${key} ${label}`), ...switches.map(({ label }) => label)].join(
     "\n",
   )
   const made: Holds = { handles, switches, shape }
-  known.set(evaluation, { mount, holds: made })
+  known.set(evaluation, { mount, touchable, holds: made })
   return made
 }
 

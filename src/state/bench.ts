@@ -16,6 +16,7 @@ import {
   stepBack,
   stepForward,
 } from "./history"
+import type { LessonAsked } from "./lesson"
 import type { Played } from "./played"
 import { defaultPreferences, type Preferences } from "./preferences"
 import { sameValue } from "./same"
@@ -59,6 +60,10 @@ export interface BenchState extends FileMark {
   readonly camera: CameraPreset
   /** A motion shown in the picture alone; see `playedNow`. */
   readonly played: Played | null
+  /** The only numbers that have handles in the picture, by their slots' keys; null for all. */
+  readonly touchable: readonly string[] | null
+  /** The lesson that lies over the bench, or the list of them. */
+  readonly lesson: LessonAsked | null
   readonly notice: Notice | null
   /** The last thing done, for the live region; counts up so that doing the same twice is said twice. */
   readonly said: { readonly text: string; readonly count: number }
@@ -100,7 +105,12 @@ export interface Bench {
   markSaved(fileName: string): void
   setPreferences(changes: Partial<Preferences>): void
   setView(
-    changes: Partial<Pick<BenchState, "compared" | "peeked" | "selected" | "hovered" | "camera" | "played" | "notice">>,
+    changes: Partial<
+      Pick<
+        BenchState,
+        "compared" | "peeked" | "selected" | "hovered" | "camera" | "played" | "touchable" | "lesson" | "notice"
+      >
+    >,
   ): void
   say(text: string): void
 }
@@ -133,6 +143,8 @@ export function createBench(
     hovered: null,
     camera: "side",
     played: null,
+    touchable: null,
+    lesson: null,
     notice: null,
     said: { text: "", count: 0 },
   }))

@@ -19,6 +19,8 @@ export const kept: Readonly<Record<keyof BenchState, Home>> = {
   hovered: "nowhere",
   camera: "nowhere",
   played: "nowhere",
+  touchable: "nowhere",
+  lesson: "nowhere",
   notice: "nowhere",
   said: "nowhere",
 }

@@ -1,0 +1,29 @@
+import { failure, quoted, type Result, type SceneError, success } from "../../scene/errors"
+import { issueErrors, parseJson } from "../../scene/parse"
+import { LESSON_FORMAT, LESSON_VERSION, type Lesson, lessonSchema } from "./schema"
+
+/** A lesson from the text of a file, its setups not yet looked at. Every error names its place. */
+export function parseLesson(text: string): Result<Lesson> {
+  const document = parseJson(text)
+  if (!document.ok) return document
+  const wrong = envelopeError(document.value)
+  if (wrong !== null) return failure(wrong)
+  const parsed = lessonSchema.safeParse(document.value, { reportInput: true })
+  return parsed.success ? success(parsed.data) : { ok: false, errors: parsed.error.issues.flatMap(issueErrors) }
+}
+
+function envelopeError(input: unknown): SceneError | null {
+  const broken = (code: SceneError["code"], path: string, message: string): SceneError => ({ code, path, message })
+  if (input === null || typeof input !== "object" || Array.isArray(input)) {
+    return broken("not-a-scene", "", `${quoted(input)} given; a lesson is one JSON object`)
+  }
+  const { format, version } = input as { format?: unknown; version?: unknown }
+  if (format !== LESSON_FORMAT) {
+    return broken("not-a-scene", "format", `${quoted(format)} given; a lesson file says "${LESSON_FORMAT}"`)
+  }
+  if (typeof version === "number" && version > LESSON_VERSION) {
+    const message = `${version} given; this bench reads up to ${LESSON_VERSION}. The lesson was written for a newer bench: update this one`
+    return broken("newer-version", "version", message)
+  }
+  return null
+}

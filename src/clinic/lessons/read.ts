@@ -1,0 +1,28 @@
+import { failure, type Result, type SceneError } from "../../scene/errors"
+import { readScene } from "../../scene/parse"
+import type { Scene } from "../../scene/schema"
+import { parseLesson } from "./parse"
+import { type StagedLesson, stageLesson } from "./stage"
+
+/**
+ * A lesson from the text of a file, ready to be shown.
+ *
+ * @param shipped brings a scene that comes with the bench by its name
+ */
+export async function readLesson(
+  text: string,
+  shipped: (name: string) => Promise<Result<Scene>>,
+): Promise<Result<StagedLesson>> {
+  const lesson = parseLesson(text)
+  if (!lesson.ok) return lesson
+  const scenes = new Map<string, Scene>()
+  const errors: SceneError[] = []
+  for (const [name, given] of Object.entries(lesson.value.scenes)) {
+    const scene = typeof given === "string" ? await shipped(given) : readScene(given)
+    if (scene.ok) scenes.set(name, scene.value)
+    else errors.push(...scene.errors.map((error) => ({ ...error, path: placed(name, error.path) })))
+  }
+  return errors.length > 0 ? failure(...errors) : stageLesson(lesson.value, scenes)
+}
+
+const placed = (name: string, path: string): string => `scenes.${name}${path === "" ? "" : `.${path}`}`

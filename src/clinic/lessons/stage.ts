@@ -1,0 +1,161 @@
+import { readouts } from "../../describe/readouts"
+import { twinKey } from "../../scene/address"
+import { type PathStep, type Result, type SceneError, success } from "../../scene/errors"
+import { rangeMessage } from "../../scene/messages"
+import type { Scene } from "../../scene/schema"
+import { slotNamed } from "../../scene/slots"
+import { formsOf, holds, numberOf } from "./claims"
+import { changedSetup, Fault, faultAt } from "./setups"
+import type { Choice, Claim, Lesson, LessonStep, SetupChange } from "./schema"
+import { placeholderFaults, type Setup, type Spoken } from "./words"
+
+/** A step with its setups worked out. */
+export interface StagedStep {
+  readonly step: LessonStep
+  /** What stands on the bench when the step comes up. */
+  readonly asked: Spoken
+  /** What a prediction comes to: the changed setup, the one before it held beside. Null where nothing is asked. */
+  readonly answered: Spoken | null
+  /** Which choice the numbers bear out; null where nothing is asked. */
+  readonly right: number | null
+}
+
+/** A lesson that can be shown: every setup is valid, every number named is there, every prediction has one true choice. */
+export interface StagedLesson {
+  readonly lesson: Lesson
+  readonly steps: readonly StagedStep[]
+}
+
+/**
+ * Works out every setup of a lesson and holds its words and predictions to them.
+ *
+ * @param scenes the lesson's scenes by the names it gives them
+ * @returns the lesson ready to be shown, or what is wrong with it, one error a step, each with its path
+ */
+export function stageLesson(lesson: Lesson, scenes: ReadonlyMap<string, Scene>): Result<StagedLesson> {
+  const steps: StagedStep[] = []
+  const errors: SceneError[] = []
+  let last: Scene | null = null
+  lesson.steps.forEach((step, index) => {
+    // What stands on nothing because the step before failed would only repeat that.
+    if (last === null && step.scene === undefined && errors.length > 0) return
+    try {
+      const staged = stageStep(lesson, step, ["steps", index], last, scenes)
+      steps.push(staged)
+      last = (staged.answered ?? staged.asked).now.scene
+    } catch (fault) {
+      if (!(fault instanceof Fault)) throw fault
+      errors.push(...fault.errors)
+      last = scenes.get(step.scene ?? "") ?? last
+    }
+  })
+  return errors.length > 0 ? { ok: false, errors } : success({ lesson, steps })
+}
+
+function stageStep(
+  lesson: Lesson,
+  step: LessonStep,
+  path: readonly PathStep[],
+  last: Scene | null,
+  scenes: ReadonlyMap<string, Scene>,
+): StagedStep {
+  const made = (change: SetupChange, from: Scene | null, at: readonly PathStep[]) =>
+    changedSetup(change, from, scenes, at)
+  const now = made(step, last, path)
+  const held = step.held === undefined ? null : made(step.held, now.scene, [...path, "held"])
+  const { predict, goal } = step
+  const after = predict && made(predict.next, now.scene, [...path, "predict", "next"])
+  const more = { ...(after && { next: after }), ...(goal && { goal }) }
+  const asked: Spoken = { now, held, ...more }
+  const answered: Spoken | null = after === undefined ? null : { ...more, now: after, held: now }
+  checkWords(step.say, asked, [...path, "say"])
+  let right: number | null = null
+  if (predict !== undefined && answered !== null) {
+    right = trueChoice(predict.choices, now, answered.now, [...path, "predict", "choices"])
+    predict.choices.forEach(({ reply }, index) => {
+      checkWords(reply, answered, [...path, "predict", "choices", index, "reply"])
+    })
+  }
+  const end = answered ?? asked
+  step.numbers?.forEach((key, index) => {
+    if (numberOf(end.now.figures, key) === null) throw noNumber([...path, "numbers", index], key)
+  })
+  if (goal !== undefined) {
+    const { of, between, reply } = goal
+    if (!step.touch) throw faultAt([...path, "goal"], "given in a step that lets nothing be touched; add touch: true")
+    checkSpan(between, [...path, "goal", "between"])
+    if (numberOf(end.now.figures, of) === null) throw noNumber([...path, "goal", "of"], of)
+    checkWords(reply, end, [...path, "goal", "reply"])
+  }
+  if (step.touch) checkControl(lesson, end.now.scene)
+  return { step, asked, answered, right }
+}
+
+const noNumber = (path: readonly PathStep[], key: string): Fault =>
+  faultAt(path, `"${key}" given; this setup has no such number`)
+
+function checkWords(text: string, spoken: Spoken, path: readonly PathStep[]): void {
+  const [first] = placeholderFaults(text, spoken)
+  if (first !== undefined) throw faultAt(path, first)
+}
+
+function checkSpan([from, to]: readonly [number, number], path: readonly PathStep[]): void {
+  if (to < from) throw faultAt([...path, 1], `${to} given; no less than ${from} is needed`)
+}
+
+/** The one choice that the numbers bear out. */
+function trueChoice(choices: readonly Choice[], before: Setup, after: Setup, path: readonly PathStep[]): number {
+  const borneOut = (claim: Claim, at: readonly PathStep[]): boolean => {
+    if (formsOf(claim) !== 1) throw faultAt(at, "one of becomes, times or changes is needed")
+    for (const form of ["times", "changes"] as const) {
+      const span = claim[form]
+      if (span !== undefined) checkSpan(span, [...at, form])
+    }
+    const [was, is] = [before, after].map(({ figures }) => numberOf(figures, claim.of))
+    if (was == null || is == null) throw noNumber([...at, "of"], claim.of)
+    return holds(claim, was, is)
+  }
+  const borne = choices.flatMap((choice, index) =>
+    choice.if.map((claim, at) => borneOut(claim, [...path, index, "if", at])).every(Boolean) ? [index] : [],
+  )
+  if (borne.length === 1) return borne[0]!
+  const told = [...new Set(choices.flatMap((choice) => choice.if.map(({ of }) => of)))]
+    .map((key) => {
+      const [was, is] = [before, after].map(({ figures }) => numberOf(figures, key))
+      return `${readouts[key].label} goes from ${shortly(was!)} to ${shortly(is!)}`
+    })
+    .join("; ")
+  const count = borne.length === 0 ? "none of the choices is" : `${borne.length} of the choices are`
+  throw faultAt(path, `${count} what the numbers say, one is needed. ${told}`)
+}
+
+const shortly = (value: number): string => String(Number(value.toPrecision(4)))
+
+/** The number that may be touched stands in the setup, within the span the lesson gives it. */
+function checkControl({ control }: Lesson, scene: Scene): void {
+  const slot = slotNamed(scene, control.of)
+  if (slot === undefined) throw faultAt(["control", "of"], `"${control.of}" given; this scene has no such number`)
+  const { from, to } = controlSpan(control, slot.field)
+  for (const key of ["from", "to"] as const) {
+    const given = control[key]
+    if (given !== undefined && (given < slot.field.min || given > slot.field.max)) {
+      throw faultAt(["control", key], rangeMessage(slot.field, given))
+    }
+  }
+  if (from >= to) throw faultAt(["control", "to"], `${to} given; more than ${from} is needed`)
+  if (slot.value < from || slot.value > to) {
+    throw faultAt(["control"], `${from} to ${to} given, but a step that lets it be touched begins at ${slot.value}`)
+  }
+}
+
+/** The ends of what the student may set, in the file's unit: the lesson's, else the field's own. */
+export const controlSpan = ({ from, to }: Lesson["control"], field: { min: number; max: number }) => ({
+  from: from ?? field.min,
+  to: to ?? field.max,
+})
+
+/** What may be touched in the picture: the control, and the same number on the other arm of a V-bar. */
+export function touchable({ control }: Lesson): readonly string[] {
+  const twin = twinKey(control.of)
+  return twin === null ? [control.of] : [control.of, twin]
+}

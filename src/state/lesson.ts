@@ -1,0 +1,5 @@
+/** A lesson that someone asked for: one that comes with the bench, by its name; a file's text; or the list to choose from. */
+export type LessonAsked =
+  | { readonly kind: "list" }
+  | { readonly kind: "shipped"; readonly id: string }
+  | { readonly kind: "file"; readonly name: string; readonly text: string }
