@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs"
 import { join } from "node:path"
 import react from "@vitejs/plugin-react"
 import { defineConfig, type Plugin } from "vite"
-import { slimShaders } from "./tests/tools/slim-shaders"
+import { slimShaders } from "./tests/tools/slim-shaders.ts"
 
 const root = import.meta.dirname
 
