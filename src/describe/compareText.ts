@@ -21,9 +21,10 @@ export function besideText(now: number, other: number, quantity: Shown, units: U
   return { other: fixed(other * factor, decimals), change: none ? "±0" : change > 0 ? `+${text}` : text }
 }
 
-/** "held: 58.0, now +4.0": for the eye and the ear alike. */
-export const besideSentence = ({ other, change }: BesideText): string =>
-  change === "±0" ? `held ${other}, the same` : `held ${other}, now ${change}`
+/** "held 58.0, now +4.0", or "there …" of one only looked at: for the eye and the ear alike. */
+export function besideSentence({ other, change }: BesideText, which: "held" | "there" = "held"): string {
+  return `${which} ${other}, ${change === "±0" ? "the same" : `now ${change}`}`
+}
 
 /** How the picture marks the other setup's balance point. */
-export const HELD_POINT = "held setup balances here"
+export const HELD_POINT = "other setup balances here"

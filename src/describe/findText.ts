@@ -1,3 +1,4 @@
+import type { SceneError } from "../scene/errors"
 import type { FindTarget, Miss, Outcome, Progress, ScoreName } from "../scene/find"
 import type { Element, RigEntry } from "../scene/schema"
 import { said, type Shown, type UnitChoice } from "./format"
@@ -48,6 +49,13 @@ export function outcomeText(outcome: Extract<Outcome, { kind: "searched" }>): st
   if (!outcome.proved) return `${trouble}Nothing found yet. ${cover}`
   return `No setup from this kit meets every limit; all ${countText(outcome.combinations)} combinations are covered.`
 }
+
+/** Why a search could not be begun, in one or more sentences. */
+export const refusalText = (errors: readonly SceneError[]): string =>
+  errors.map(({ message }) => `${message.charAt(0).toUpperCase()}${message.slice(1)}.`).join(" ")
+
+export const CUT_OFF =
+  "The last search was cut off when the page was closed or put to sleep. The kit and what was wanted are kept: search again."
 
 /** What is known of one limit when nothing meets them all. */
 export function missText({ key, nearest, alone }: Miss, units: UnitChoice): string {

@@ -8,17 +8,24 @@ import { spawnWorker, workersHere } from "./findWorkers"
 
 const KEY = "kit"
 
-const keptSchema = z.object({ kit: z.string(), fileName: z.nullable(z.string()), question: z.unknown() })
+const keptSchema = z.object({
+  kit: z.string(),
+  fileName: z.nullable(z.string()),
+  question: z.unknown(),
+  searching: z._default(z.boolean(), false),
+})
 
 interface Kept {
   readonly kit: Kit | null
   readonly fileName: string | null
   readonly question: FindQuestion | null
+  /** A search was under way when this was written. */
+  readonly searching: boolean
 }
 
 /** The kit and the question of the last visit; null for what is not there or cannot be read. */
 export function readKeptKit(store: BrowserStore): Kept {
-  const nothing = { kit: null, fileName: null, question: null }
+  const nothing = { kit: null, fileName: null, question: null, searching: false }
   let stored: unknown
   try {
     stored = JSON.parse(store.read(KEY) ?? "null")
@@ -33,6 +40,7 @@ export function readKeptKit(store: BrowserStore): Kept {
     kit: kit.ok ? kit.value : null,
     fileName: parsed.data.fileName,
     question: question.success ? question.data : null,
+    searching: parsed.data.searching,
   }
 }
 
@@ -51,17 +59,18 @@ let here: KitBench | null = null
 /** The page's one kit and search, kept in the browser from now on. */
 export function kitBench(store: BrowserStore = browserStore()): KitBench {
   if (here !== null) return here
-  const { kit, fileName, question } = readKeptKit(store)
+  const { kit, fileName, question, searching } = readKeptKit(store)
   const box = createKitBox(kit ?? emptyKit("My box"), fileName)
-  const finder = createFinder(workersHere(), spawnWorker, question)
+  const finder = createFinder(workersHere(), spawnWorker, { question, cutOff: searching })
   let kept = true
   const keep = () => {
     const { kit: now, fileName: name } = box.store.getState()
-    kept = writeKeptKit(store, { kit: now, fileName: name, question: finder.store.getState().question })
+    const { question: asked, running } = finder.store.getState()
+    kept = writeKeptKit(store, { kit: now, fileName: name, question: asked, searching: running })
   }
   box.store.subscribe(keep)
   finder.store.subscribe((state, before) => {
-    if (state.question !== before.question) keep()
+    if (state.question !== before.question || state.running !== before.running) keep()
   })
   here = { box, finder, kept: () => kept }
   return here

@@ -13,10 +13,11 @@ export function Beside({ of: key }: { of: ReadoutKey }) {
     return held === null ? null : of(held.figures)
   })
   const units = useLive(({ preferences }) => preferences)
+  const which = useLive(({ peeked }) => (peeked === null ? "held" : "there"))
   if (now === null || other === null) return null
   return (
     <span className="readout-beside" data-beside={key} data-value={other}>
-      {besideSentence(besideText(now, other, quantity, units))}
+      {besideSentence(besideText(now, other, quantity, units), which)}
     </span>
   )
 }

@@ -5,6 +5,8 @@ import type { Spawn } from "../scene/find/pool/pool"
 export interface FinderState {
   /** What the coach asks instead of what the bow suggests; null while nothing was changed. */
   readonly question: FindQuestion | null
+  /** A search of an earlier visit never came to its end. */
+  readonly cutOff: boolean
   readonly running: boolean
   /** What the last search was asked. */
   readonly asked: Asked | null
@@ -22,9 +24,13 @@ export interface Finder {
   cancel(): void
 }
 
-export function createFinder(workers: number, spawn: Spawn, question: FindQuestion | null): Finder {
+export function createFinder(
+  workers: number,
+  spawn: Spawn,
+  { question, cutOff }: Pick<FinderState, "question" | "cutOff">,
+): Finder {
   const idle = { running: false, asked: null, progress: null, outcome: null }
-  const store = createStore<FinderState>(() => ({ ...idle, question }))
+  const store = createStore<FinderState>(() => ({ ...idle, question, cutOff }))
   let running: RunningFind | null = null
   let started = 0
   return {
@@ -33,7 +39,7 @@ export function createFinder(workers: number, spawn: Spawn, question: FindQuesti
     start(asked) {
       running?.cancel()
       const mine = ++started
-      store.setState({ running: true, asked, progress: null, outcome: null })
+      store.setState({ running: true, cutOff: false, asked, progress: null, outcome: null })
       running = startFind(
         asked,
         workers,

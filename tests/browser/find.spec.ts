@@ -170,6 +170,27 @@ test("a search under way shows how far it is and can be stopped with the best so
   await expect(page.getByRole("button", { name: "Find setups" })).toHaveAttribute("aria-disabled", "false")
 })
 
+test("a search that the closing of the page cut off is told at the next visit, with kit and question kept", async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    const Real = window.Worker
+    window.Worker = class extends Real {
+      // As in a tab that sleeps: nothing comes back.
+      override postMessage() {}
+    }
+  })
+  await openFind(page)
+  await page.getByLabel("Best is").selectOption("lightest")
+  await search(page)
+  await expect(outcome(page)).toHaveText("Listing what can be built…")
+  await page.reload()
+  await page.getByRole("tab", { name: "Find" }).click()
+  await expect(page.getByText(/^The last search was cut off/)).toBeVisible()
+  await expect(page.getByText("“Target club box”: 54 pieces.")).toBeVisible()
+  await expect(page.getByLabel("Best is")).toHaveValue("lightest")
+})
+
 test.describe("by touch on a phone", () => {
   test.use({ viewport: { width: 390, height: 844 }, hasTouch: true })
 

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest"
-import { countText, coverText, missText, outcomeText, rigText } from "../../src/describe/findText"
+import { countText, coverText, missText, outcomeText, refusalText, rigText } from "../../src/describe/findText"
 import type { FoundSetup } from "../../src/scene/find"
 import { defaultPreferences as units } from "../../src/state/preferences"
 
@@ -59,5 +59,12 @@ test("a rig is told mount by mount, arms alike once", () => {
   )
   expect(rigText([{ mount: "back", chain: [{ ...vbar, left: arm(40), right: arm(35) }] }], units)).toBe(
     "Back: V-bar (left 40°/5°: long, 3 × 28\u00a0g; right 35°/5°: long, 3 × 28\u00a0g)",
+  )
+})
+
+test("a refusal is told in sentences", () => {
+  const error = (message: string) => ({ code: "not-allowed" as const, path: "mounts", message })
+  expect(refusalText([error("a mount is named twice"), error("none given")])).toBe(
+    "A mount is named twice. None given.",
   )
 })

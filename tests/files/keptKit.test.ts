@@ -12,23 +12,23 @@ if (!read.ok) throw new Error("the kit is not valid")
 const kit = read.value
 
 describe("what the browser keeps", () => {
-  test("kit, file name and question come back as they were", () => {
+  test("kit, file name, question, and whether a search was under way, come back as they were", () => {
     const store = memoryStore()
     const question = questionFor(fullScene())
-    expect(writeKeptKit(store, { kit, fileName: "mine.json", question })).toBe(true)
-    expect(readKeptKit(store)).toEqual({ kit, fileName: "mine.json", question })
+    expect(writeKeptKit(store, { kit, fileName: "mine.json", question, searching: true })).toBe(true)
+    expect(readKeptKit(store)).toEqual({ kit, fileName: "mine.json", question, searching: true })
   })
 
   test("nothing, what is no JSON, and a question of another bench are passed over, each by itself", () => {
-    const nothing = { kit: null, fileName: null, question: null }
+    const nothing = { kit: null, fileName: null, question: null, searching: false }
     const store = memoryStore()
     expect(readKeptKit(store)).toEqual(nothing)
     store.write("kit", "{")
     expect(readKeptKit(store)).toEqual(nothing)
     store.write("kit", JSON.stringify({ kit: serializeKit(kit), fileName: null, question: { speed: 3 } }))
-    expect(readKeptKit(store)).toEqual({ kit, fileName: null, question: null })
+    expect(readKeptKit(store)).toEqual({ ...nothing, kit })
     store.write("kit", JSON.stringify({ kit: "[]", fileName: "x.json", question: null }))
-    expect(readKeptKit(store)).toEqual({ kit: null, fileName: "x.json", question: null })
+    expect(readKeptKit(store)).toEqual({ ...nothing, fileName: "x.json" })
   })
 })
 

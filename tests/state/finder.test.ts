@@ -34,16 +34,16 @@ const ended = (finder: Finder) =>
   })
 
 test("a search runs from question to outcome, and what was asked stays beside it", async () => {
-  const finder = createFinder(2, spawn, null)
+  const finder = createFinder(2, spawn, { question: null, cutOff: true })
   const what = asked(1)
   finder.start(what)
-  expect(finder.store.getState()).toMatchObject({ running: true, outcome: null, asked: what })
+  expect(finder.store.getState()).toMatchObject({ running: true, cutOff: false, outcome: null, asked: what })
   await ended(finder)
   expect(finder.store.getState().outcome).toMatchObject({ kind: "searched", proved: true })
 })
 
 test("started anew, the search before is given up and only the new one answers", async () => {
-  const finder = createFinder(1, spawn, null)
+  const finder = createFinder(1, spawn, { question: null, cutOff: true })
   finder.start(asked(3))
   const second = asked(0)
   finder.start(second)
@@ -54,7 +54,7 @@ test("started anew, the search before is given up and only the new one answers",
 })
 
 test("cancelled, it ends with what it has", async () => {
-  const finder = createFinder(1, spawn, null)
+  const finder = createFinder(1, spawn, { question: null, cutOff: true })
   finder.start(asked(3))
   const end = ended(finder)
   finder.cancel()

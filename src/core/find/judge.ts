@@ -102,8 +102,11 @@ export function keysOf(
       return { first: inSteps(-resistance), second: inSteps(distance) }
     case "steadyForMass":
       return { first: inSteps(-resistance / whole), second: inSteps(distance) }
-    case "miss":
-      return { first: inSteps(missed), second: inSteps(distance) }
+    case "miss": {
+      // Once a limit is met it does not matter by which setup.
+      const first = inSteps(missed)
+      return { first, second: first === 0 ? 0 : inSteps(distance) }
+    }
   }
 }
 

@@ -1,7 +1,6 @@
 import { useEffect, useRef } from "react"
 import { useStore } from "./useStore"
-import { coverText, outcomeText } from "../../describe/findText"
-import { errorLine } from "../../scene/errors"
+import { CUT_OFF, coverText, outcomeText, refusalText } from "../../describe/findText"
 import type { FindQuestion } from "../../scene/find"
 import { piecesIn } from "../../scene/kit"
 import type { Finder } from "../../state/finder"
@@ -14,6 +13,7 @@ export function SearchSection({ box, finder, question }: { box: KitBox; finder: 
   const bench = useBench()
   const running = useStore(finder.store, (state) => state.running)
   const outcome = useStore(finder.store, (state) => state.outcome)
+  const cutOff = useStore(finder.store, (state) => state.cutOff)
   const empty = useStore(box.store, (state) => piecesIn(state.kit) === 0)
   useSaidAtTheEnd(finder)
   const start = () => {
@@ -33,8 +33,9 @@ export function SearchSection({ box, finder, question }: { box: KitBox; finder: 
         )}
       </div>
       {empty && <p className="find-note">The box is empty: there is nothing to build from.</p>}
+      {cutOff && !empty && <p className="find-note">{CUT_OFF}</p>}
       {running && <Underway finder={finder} />}
-      {outcome?.kind === "refused" && <Problem text={outcome.errors.map(errorLine).join("; ")} />}
+      {outcome?.kind === "refused" && <Problem text={refusalText(outcome.errors)} />}
       {outcome?.kind === "searched" && <p className="find-outcome">{outcomeText(outcome)}</p>}
     </section>
   )
