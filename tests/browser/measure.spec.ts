@@ -314,3 +314,28 @@ test("nothing on either page of the sheet stands in the way of assistive technol
   await readingRows(page).first().waitFor()
   expect(await barriers(page, ".sheet")).toEqual([])
 })
+
+test("on a phone, in inches and ounces, both pages keep within the screen and say their units", async ({ page }) => {
+  await page.addInitScript(() => {
+    const units = { massUnit: "oz", lengthUnit: "in", forceUnit: "lbf" }
+    localStorage.setItem("bow-balance-bench/preferences", JSON.stringify(units))
+  })
+  await page.setViewportSize({ width: 390, height: 844 })
+  await openFlat(page, "target-recurve-measured")
+  await showSheet(page, "Measure")
+  await expect(page.locator('[data-measured="massG"] td').first()).toHaveText(/oz$/)
+  await expect(page.locator('[data-measured="centreMm.forward"] td').first()).toHaveText(/in$/)
+  const sideways = () => page.locator(".sheet-page:not([hidden])").evaluate((one) => one.scrollWidth - one.clientWidth)
+  for (const name of ["Weigh", "Hang", "Swing", "Twist"] as const) {
+    await step(page, name)
+    expect(await sideways(), name).toBeLessThanOrEqual(0)
+  }
+  await step(page, "Weigh")
+  await number(page, "massG").fill("100")
+  await add(page).press("Enter")
+  await expect(readingRows(page).last()).toContainText(/100\.00\soz/)
+  await page.getByRole("radio", { name: "Tried setups" }).focus()
+  await page.keyboard.press("Space")
+  await readingRows(page).first().waitFor()
+  expect(await sideways()).toBeLessThanOrEqual(0)
+})
