@@ -1,6 +1,7 @@
 import type { Result } from "../scene/errors"
 import { failure } from "../scene/errors"
 import { type Kit, kitFromTable, parseKit } from "../scene/kit"
+import { listed } from "./shipped"
 
 /** Whether a text is meant as a kit and not as a scene: by its ending, or by what it says it is. */
 export const looksLikeKit = (name: string, text: string): boolean =>
@@ -10,21 +11,8 @@ export const looksLikeKit = (name: string, text: string): boolean =>
 export const kitFrom = (name: string, text: string): Result<Kit> =>
   /\.(csv|tsv|txt)$/i.test(name) ? kitFromTable(text, name.replace(/\.\w+$/, "")) : parseKit(text)
 
-export interface ShippedKit {
-  /** File name in `scenes/kits/`, without `.json`. */
-  readonly id: string
-  readonly name: string
-}
-
-/** The kits that come with the page. Rejects when they cannot be fetched. */
-export async function shippedKits(): Promise<readonly ShippedKit[]> {
-  const response = await fetch("scenes/kits/index.json")
-  if (!response.ok) throw new Error(`the list of kits did not come (${response.status})`)
-  return ((await response.json()) as { file: string; name: string }[]).map(({ file, name }) => ({
-    id: file.replace(/\.json$/, ""),
-    name,
-  }))
-}
+/** The kits that come with the page, their `id` a file name in `scenes/kits/`. Rejects when they cannot be fetched. */
+export const shippedKits = () => listed("scenes/kits")
 
 /** One shipped kit by its name in `scenes/kits/`. Never rejects. */
 export async function fetchKit(id: string): Promise<Result<Kit>> {

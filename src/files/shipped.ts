@@ -8,9 +8,12 @@ export interface ShippedScene {
 }
 
 /** The scenes that come with the page. Rejects when they cannot be fetched. */
-export async function shippedScenes(): Promise<readonly ShippedScene[]> {
-  const response = await fetch("scenes/index.json")
-  if (!response.ok) throw new Error(`the list of scenes did not come (${response.status})`)
+export const shippedScenes = (): Promise<readonly ShippedScene[]> => listed("scenes")
+
+/** What the list of a folder beside the page names. Rejects, with the folder, when it cannot be fetched. */
+export async function listed(folder: string): Promise<readonly ShippedScene[]> {
+  const response = await fetch(`${folder}/index.json`)
+  if (!response.ok) throw new Error(`the list of ${folder} did not come (${response.status})`)
   return ((await response.json()) as { file: string; name: string }[]).map(({ file, name }) => ({
     id: file.replace(/\.json$/, ""),
     name,

@@ -1,6 +1,7 @@
 import { type NumberField, poseFields } from "../scene/fields"
 import type { Pose } from "../scene/schema"
 import { rangeText } from "../scene/units"
+import { decimal, givenText, readWords } from "./words"
 
 export const usage = `Usage: npm run -s report -- FILE... [--draw T] [--slope DEG] [--cant DEG] [--json]
 
@@ -31,55 +32,24 @@ const poseFlags: Readonly<Record<string, { key: keyof Pose; field: NumberField }
   "--cant": { key: "cantDeg", field: poseFields.cantDeg },
 }
 
-/**
- * Reads the words after `report`. Flags and files in any order; `--slope 20` and `--slope=20` both; what follows
- * `--` is a file whatever it looks like. A flag given twice is refused rather than one of them silently lost.
- */
+/** Reads the words after `report`; see `readWords`. */
 export function readArguments(words: readonly string[]): Asked {
-  const files: string[] = []
   const pose: Partial<Record<keyof Pose, number>> = {}
-  let json = false
-  for (let index = 0; index < words.length; index++) {
-    const word = words[index]!
-    if (word === "--") {
-      files.push(...words.slice(index + 1))
-      break
-    }
-    if (!word.startsWith("-") || word === "-") {
-      files.push(word)
-      continue
-    }
-    if (word === "--help" || word === "-h") return { kind: "help" }
-    if (word === "--json") {
-      json = true
-      continue
-    }
-    const equals = word.indexOf("=")
-    const name = equals < 0 ? word : word.slice(0, equals)
+  const read = readWords(words, (name) => {
     const flag = Object.hasOwn(poseFlags, name) ? poseFlags[name] : undefined
-    if (flag === undefined) return wrong(`unknown option ${name}`)
-    if (pose[flag.key] !== undefined) return wrong(`${name} is given twice`)
-    const given = equals < 0 ? words[++index] : word.slice(equals + 1)
-    const value = numberIn(flag.field, given)
-    if (value === undefined) {
-      const instead = given === undefined ? "nothing" : `"${given}"`
-      return wrong(`${name} needs a number in ${rangeOf(flag.field)}; ${instead} given`)
+    if (flag === undefined) return undefined
+    return (given) => {
+      const value = decimal(given)
+      if (!(value >= flag.field.min && value <= flag.field.max)) {
+        return `${name} needs a number in ${rangeOf(flag.field)}; ${givenText(given)} given`
+      }
+      pose[flag.key] = value
+      return null
     }
-    pose[flag.key] = value
-  }
-  if (files.length === 0) return wrong("no scene file is given")
-  return { kind: "report", request: { files, json, pose } }
-}
-
-const wrong = (reason: string): Asked => ({ kind: "wrong", reason })
-
-/** Decimal notation only: an empty word or a hexadecimal number is more likely a slip than a slope. */
-const DECIMAL = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i
-
-function numberIn(field: NumberField, text: string | undefined): number | undefined {
-  if (text === undefined || !DECIMAL.test(text)) return undefined
-  const value = Number(text)
-  return value >= field.min && value <= field.max ? value : undefined
+  })
+  if (read.kind !== "read") return read
+  if (read.files.length === 0) return { kind: "wrong", reason: "no scene file is given" }
+  return { kind: "report", request: { files: read.files, json: read.json, pose } }
 }
 
 function rangeOf(field: NumberField): string {

@@ -3,6 +3,7 @@ import { useStore } from "./useStore"
 import { type KitSection as Section, kitSections, piecesIn } from "../../scene/kit"
 import type { KitBox } from "../../state/kitBox"
 import { useBench } from "../../state/useBench"
+import { NameField } from "./NameField"
 import { newPiece } from "./newPieces"
 import { PieceRow } from "./PieceRow"
 import { plans, withPieces } from "./pieces"
@@ -50,7 +51,13 @@ export function KitSection({ box, files }: { box: KitBox; files: KitFiles }) {
       </div>
       <details className="find-pieces">
         <summary>Pieces</summary>
-        <KitName box={box} />
+        <NameField
+          label="Name of the box"
+          name={kit.name}
+          longest={200}
+          mayBeEmpty
+          onChange={(name) => box.change({ ...box.store.getState().kit, name })}
+        />
         {kitSections.map((section) => (
           <Pieces key={section} box={box} section={section} />
         ))}
@@ -64,29 +71,6 @@ export function KitSection({ box, files }: { box: KitBox; files: KitFiles }) {
         </div>
       </details>
     </section>
-  )
-}
-
-function KitName({ box }: { box: KitBox }) {
-  const name = useStore(box.store, (state) => state.kit.name)
-  const [draft, setDraft] = useState<string | null>(null)
-  const commit = () => {
-    if (draft === null) return
-    box.change({ ...box.store.getState().kit, name: draft.trim().slice(0, 200) })
-    setDraft(null)
-  }
-  return (
-    <label className="find-name">
-      <span>Name of the box</span>
-      <input
-        type="text"
-        maxLength={200}
-        value={draft ?? name}
-        onChange={(event) => setDraft(event.target.value)}
-        onBlur={commit}
-        onKeyDown={(event) => event.key === "Enter" && commit()}
-      />
-    </label>
   )
 }
 

@@ -6,6 +6,7 @@ import type { KitBox } from "../../state/kitBox"
 import { useBench, useLive } from "../../state/useBench"
 import { PlainNumber } from "../hills/PlainNumber"
 import { Problem } from "../Problem"
+import { NameField } from "./NameField"
 import { OptionalNumber } from "./OptionalNumber"
 import { countField, type PieceNumber, pieceText, plans, valueIn, withValue } from "./pieces"
 
@@ -64,7 +65,7 @@ export function PieceRow({ box, section, index, piece, open, onOpen, onRemove }:
       </span>
       {open && (
         <div className="find-piece-fields" id={id}>
-          <PieceName name={piece.name} onChange={(name) => set(["name"], name)} />
+          <NameField label="Name" name={piece.name} longest={120} onChange={(name) => set(["name"], name)} />
           <PlainNumber
             label={field.label}
             field={field}
@@ -107,27 +108,6 @@ function PieceField({
 /** What a number that was left out begins with. */
 const startOf = (field: NumberField): number =>
   field.quantity === "mass" ? 300 : field.quantity === "modulus" ? 100 : 40
-
-function PieceName({ name, onChange }: { name: string; onChange(name: string): void }) {
-  const [draft, setDraft] = useState<string | null>(null)
-  const commit = () => {
-    if (draft !== null && draft.trim() !== "") onChange(draft.trim().slice(0, 120))
-    setDraft(null)
-  }
-  return (
-    <label className="find-name">
-      <span>Name</span>
-      <input
-        type="text"
-        maxLength={120}
-        value={draft ?? name}
-        onChange={(event) => setDraft(event.target.value)}
-        onBlur={commit}
-        onKeyDown={(event) => event.key === "Enter" && commit()}
-      />
-    </label>
-  )
-}
 
 type UseOf = KitPiece<"rods">["use"]
 

@@ -4,6 +4,7 @@ import { targetFields } from "../../scene/fields"
 import { questionFields } from "../../scene/kit/fields"
 import { mountNames } from "../../scene/mountNames"
 import { rangeText } from "../../scene/units"
+import { decimal, givenText, readWords } from "../words"
 
 export const usage = `Usage: npm run -s find -- SCENE KIT [options] [--json]
 
@@ -82,44 +83,26 @@ const flags: Readonly<Record<string, Flag>> = {
   ),
 }
 
-/** Reads the words after `find`: two files and flags in any order, `--flag value` or `--flag=value`. */
+/** Reads the words after `find`: two files and flags; see `readWords`. */
 export function readFindArguments(words: readonly string[]): Asked {
-  const files: string[] = []
-  const read: Record<Flag["into"], Record<string, unknown>> = { question: {}, target: {}, always: {}, workers: {} }
-  let json = false
-  for (let index = 0; index < words.length; index++) {
-    const word = words[index]!
-    if (word === "--") {
-      files.push(...words.slice(index + 1))
-      break
-    }
-    if (!word.startsWith("-") || word === "-") {
-      files.push(word)
-      continue
-    }
-    if (word === "--help" || word === "-h") return { kind: "help" }
-    if (word === "--json") {
-      json = true
-      continue
-    }
-    const equals = word.indexOf("=")
-    const name = equals < 0 ? word : word.slice(0, equals)
+  const taken: Record<Flag["into"], Record<string, unknown>> = { question: {}, target: {}, always: {}, workers: {} }
+  const read = readWords(words, (name) => {
     const flag = Object.hasOwn(flags, name) ? flags[name] : undefined
-    if (flag === undefined) return wrong(`unknown option ${name}`)
-    if (flag.key in read[flag.into]) return wrong(`${name} is given twice`)
-    const given = equals < 0 ? words[++index] : word.slice(equals + 1)
-    const value = flag.read(given ?? "")
-    if (!value.ok) {
-      return wrong(`${name} needs ${value.needed}; ${given === undefined ? "nothing" : `"${given}"`} given`)
+    if (flag === undefined) return undefined
+    return (given) => {
+      const value = flag.read(given ?? "")
+      if (!value.ok) return `${name} needs ${value.needed}; ${givenText(given)} given`
+      taken[flag.into][flag.key] = value.value
+      return null
     }
-    read[flag.into][flag.key] = value.value
-  }
-  const [scene, kit, ...more] = files
+  })
+  if (read.kind !== "read") return read
+  const [scene, kit, ...more] = read.files
   if (scene === undefined || kit === undefined) return wrong("a scene file and a kit file are needed")
   if (more.length > 0) return wrong(`one scene and one kit are taken; "${more[0]}" is one too many`)
-  const { question, target, always } = read
-  const workers = (read.workers.workers as number | undefined) ?? null
-  return { kind: "find", request: { scene, kit, json, workers, question, target, always } }
+  const { question, target, always } = taken
+  const workers = (taken.workers.workers as number | undefined) ?? null
+  return { kind: "find", request: { scene, kit, json: read.json, workers, question, target, always } }
 }
 
 const wrong = (reason: string): Asked => ({ kind: "wrong", reason })
@@ -141,10 +124,8 @@ function presence(text: string): Value {
   return choice({ always: true, optional: false }, text)
 }
 
-const DECIMAL = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i
-
 function inField(field: NumberField, text: string): number | null {
-  const value = DECIMAL.test(text) ? Number(text) : Number.NaN
+  const value = decimal(text)
   return value >= field.min && value <= field.max && (!field.whole || Number.isInteger(value)) ? value : null
 }
 
@@ -167,7 +148,7 @@ function band(field: NumberField, text: string): Value {
 const MOST_WORKERS = 16
 
 function workers(text: string): Value {
-  const value = DECIMAL.test(text) ? Number(text) : Number.NaN
+  const value = decimal(text)
   if (Number.isInteger(value) && value >= 1 && value <= MOST_WORKERS) return { ok: true, value }
   return { ok: false, needed: `a whole number in 1 … ${MOST_WORKERS}` }
 }
