@@ -104,7 +104,7 @@ const pictures: Readonly<Record<Measurement["kind"], { says: string; drawing: Re
         <g transform={hung(0)}>{bow}</g>
         {cord("M154 8V60M166 8V60M150 66H170")}
         <circle className="step-hook" cx="160" cy="66" r="3.5" />
-        {arrows("M118 164Q128 170 142 170")}
+        {arrows("M84 152Q112 172 148 171")}
         {word(314, 40, "a smooth rod or edge", "end")}
         {word(314, 54, "as the axis", "end")}
         {word(314, 158, "10–20 swings,", "end")}
