@@ -86,8 +86,8 @@ export function nudged(inertiaAboutGrip: Tensor, hold: Hold, nudge: Nudge, step:
   return { step, angles, rates }
 }
 
-/** Whether every axis has a moment of inertia above 0: the tensor's leading minors all are (Sylvester). */
-function resistsEverywhere(t: Tensor): boolean {
+/** Whether every axis has a moment of inertia above 0, as a nudge needs: the tensor's leading minors all are (Sylvester). */
+export function resistsEverywhere(t: Tensor): boolean {
   const [a, b, c] = tensorMatrix(t)
   return t.xx > 0 && t.xx * t.yy - t.xy ** 2 > 0 && dot(a, cross(b, c)) > 0
 }

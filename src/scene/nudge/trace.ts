@@ -1,6 +1,14 @@
-import { type Landing, landing, noseDrop, type Nudge, nudged, type NudgeTrace } from "../../core/nudge"
+import {
+  type Landing,
+  landing,
+  noseDrop,
+  type Nudge,
+  nudged,
+  type NudgeTrace,
+  resistsEverywhere,
+} from "../../core/nudge"
 import type { Vec3 } from "../../core/solids"
-import { type Result, success } from "../errors"
+import { failure, type Result, success } from "../errors"
 import type { Evaluation } from "../evaluate"
 import { quickTensor, type ShotBow, shotBow } from "./body"
 import { coreHold, heldBy, type HoldChoice } from "./hold"
@@ -39,10 +47,22 @@ function coreNudge({ kind, motion, impulse, push, lastingS }: NudgeQuestion): Nu
   return { impulse: NONE, push: about(motion, push), lasting: lastingS }
 }
 
-/** Follows a bow, level at full draw with its arrow, through a nudge: rad about x, y, z, a sample each `SAMPLE_S`. */
-export function nudgeTrace(evaluation: Evaluation, question: NudgeQuestion): NudgeTrace {
+/** A bow of points on one line, which no nudge can be told of. */
+const noResistance = failure({
+  code: "unsolvable",
+  path: "bow.riser.gyrationMm",
+  message: "no turn resistance about some axis; a bow that is nudged needs some about every axis",
+})
+
+/**
+ * Follows a bow, level at full draw with its arrow, through a nudge: rad about x, y, z, a sample each `SAMPLE_S`. Fails
+ * for a bow without turn resistance about some axis.
+ */
+export function nudgeTrace(evaluation: Evaluation, question: NudgeQuestion): Result<NudgeTrace> {
+  const tensor = quickTensor(evaluation.fullDraw)
+  if (!resistsEverywhere(tensor)) return noResistance
   const hold = coreHold(heldBy(question.hold, evaluation))
-  return nudged(quickTensor(evaluation.fullDraw), hold, coreNudge(question), SAMPLE_S, SAMPLES)
+  return success(nudged(tensor, hold, coreNudge(question), SAMPLE_S, SAMPLES))
 }
 
 /** Where an arrow goes that leaves `leavesS` s after the nudge began, m beside the aim on a target `distance` m away. */
@@ -74,6 +94,7 @@ export function noseDrops(evaluations: readonly Evaluation[]): Result<Drop[]> {
   for (const { scene } of evaluations) {
     const bow = shotBow(scene)
     if (!bow.ok) return bow
+    if (!(bow.value.pitchInertia > 0)) return noResistance
     bows.push(bow.value)
   }
   const within = bows.map(({ noseDown, pitchInertia }) => Math.sqrt((2 * SMALL * pitchInertia) / Math.abs(noseDown)))

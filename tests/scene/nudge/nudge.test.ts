@@ -9,7 +9,7 @@ import {
   landingOf,
   noseDrops,
   nudgeFields,
-  nudgeTrace,
+  nudgeTrace as tracedOf,
   type NudgeQuestion,
   quickTensor,
   SAMPLE_S,
@@ -35,6 +35,12 @@ const even = recurve(
   { front: [rod(), discs({ count: 3 })] },
   { bow: flatBow, mounts: { front: { atMm: [43, -71, 0] } } },
 )
+
+function nudgeTrace(evaluation: Evaluation, question: NudgeQuestion) {
+  const trace = tracedOf(evaluation, question)
+  if (!trace.ok) throw new Error(trace.errors[0]?.message)
+  return trace.value
+}
 
 const asked = (more: Partial<NudgeQuestion> = {}): NudgeQuestion => ({
   kind: "knock",
@@ -103,6 +109,22 @@ describe("a bow nudged at full draw", () => {
     expect(right).toBeCloseTo(-70 * (0.013 / own) * 0.02, 5)
     expect(up).toBeCloseTo(0, 12)
   })
+})
+
+test("a bow of points in one line cannot be nudged, but its front can drop", () => {
+  const thin = made({
+    ...smallestDocument(),
+    bow: {
+      ...(smallestDocument().bow as Document),
+      riser: { massG: 1700, centreMm: [0, 7, 0], gyrationMm: [0, 0, 0] },
+      limbs: { massG: 310, centreMm: [0, 340], drawnShiftMm: [0, 0] },
+      string: { massG: 0 },
+      arrow: { massG: 0, lengthMm: 730 },
+    },
+  })
+  const refused = tracedOf(thin, asked())
+  expect(refused.ok ? "" : refused.errors[0]!.path).toBe("bow.riser.gyrationMm")
+  expect(noseDrops([thin]).ok).toBe(true)
 })
 
 test("the turn between two samples lies on the straight line through them, and past the last it stays", () => {
