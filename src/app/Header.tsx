@@ -8,6 +8,7 @@ import { hasUnsavedChanges } from "../state/bench"
 import { useBench, useLive } from "../state/useBench"
 
 const KeptMenu = lazy(() => import("./KeptMenu"))
+const TakeAway = lazy(() => import("../takeaway/TakeAway"))
 
 /** Name of the setup, the file and the way back. */
 export function Header({ onSettings }: { onSettings(): void }) {
@@ -23,6 +24,9 @@ export function Header({ onSettings }: { onSettings(): void }) {
           New
         </button>
         <Shipped />
+        <button type="button" onClick={() => bench.setView({ lesson: { kind: "list" } })} aria-haspopup="dialog">
+          Lessons
+        </button>
         <button type="button" onClick={() => pickFile(bench)}>
           Open…
         </button>
@@ -35,6 +39,7 @@ export function Header({ onSettings }: { onSettings(): void }) {
           Save
         </button>
         <SaveAs />
+        <Away />
         <StepButton command={undo}>Undo</StepButton>
         <StepButton command={redo}>Redo</StepButton>
         <button type="button" onClick={onSettings} aria-haspopup="dialog">
@@ -42,6 +47,22 @@ export function Header({ onSettings }: { onSettings(): void }) {
         </button>
       </nav>
     </header>
+  )
+}
+
+function Away() {
+  const [open, setOpen] = useState(false)
+  return (
+    <>
+      <button type="button" onClick={() => setOpen(true)} aria-haspopup="dialog">
+        Share or print
+      </button>
+      {open && (
+        <Suspense fallback={null}>
+          <TakeAway onClose={() => setOpen(false)} />
+        </Suspense>
+      )}
+    </>
   )
 }
 

@@ -4,6 +4,7 @@ import type { Scene, Tried } from "../scene/schema"
 import { csvText } from "./csv"
 import { said, show, type UnitChoice } from "./format"
 import { type ReadoutKey, readouts } from "./readouts"
+import { reportUnits } from "./reportUnits"
 
 /** What two setups are compared by, in the order of the table and the file. */
 const compared: readonly ReadoutKey[] = [
@@ -93,12 +94,9 @@ export function logCsv(scene: Scene): string {
     { heading: "total", values: log.map(({ scores }) => (scores.length === 0 ? null : sum(scores))) },
     { heading: "group mm", values: log.map(({ groupMm }) => groupMm ?? null) },
     ...compared.map((key) => ({
-      heading: `${compareWords(key)}, ${csvUnits[readouts[key].quantity as keyof typeof csvUnits]}`,
+      heading: `${compareWords(key)}, ${reportUnits[readouts[key].quantity as keyof typeof reportUnits]}`,
       values: all.map((figures) => (figures === null ? null : readouts[key].of(figures))),
     })),
     { heading: "note", values: log.map(({ note }) => note) },
   ])
 }
-
-/** The report's units, whatever the page shows. */
-const csvUnits = { length: "mm", mass: "g", moment: "N·m", inertia: "kg·m²" } as const

@@ -41,9 +41,9 @@ async function fileWriter(): Promise<(scene: Scene) => string> {
   }
 }
 
-/** Gives the browser a text to keep as a file. */
-export function download(name: string, text: string, type: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }))
+/** Gives the browser a text, or bytes, to keep as a file. */
+export function download(name: string, content: BlobPart, type: string): void {
+  const address = URL.createObjectURL(new Blob([content], { type }))
   const link = document.createElement("a")
   link.href = address
   link.download = name

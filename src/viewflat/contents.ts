@@ -18,11 +18,15 @@ export interface BothContents extends Readonly<Record<Pane, Contents>> {
   readonly hill: FlatHill | null
 }
 
-/** What both drawings must have room for: the bow as held, or all of a motion that is played, and a setup held beside. */
+/**
+ * What both drawings must have room for: the bow as held, or all of a motion that is played, and a setup held beside.
+ * One that can be drawn by hand keeps room for the string.
+ */
 export function contentsOf(
   evaluation: Evaluation,
   played: Played | null = null,
   other: Evaluation | null = null,
+  drawable = true,
 ): BothContents {
   const { scene } = evaluation
   const { rotation, pose, limbs } = evaluation.now
@@ -36,7 +40,7 @@ export function contentsOf(
   // The side drawing keeps room for the nock at full draw, so that the string can be drawn on a page that holds still;
   // the line of pull is drawn from the side only, once somebody pulls.
   const pull = pullLine(scene, limbs) ?? []
-  const room = [nockAt(scene, 1), ...pull].map((point) => flatten.side(multiply(rotation, point)))
+  const room = [...(drawable ? [nockAt(scene, 1)] : []), ...pull].map((point) => flatten.side(multiply(rotation, point)))
   return { side: contents("side", hill === null ? room : [...room, ...hillPoints(hill)]), top: contents("top"), hill }
 }
 

@@ -45,8 +45,9 @@ describe("a link", () => {
     expect(link.startsWith(`${PAGE}#setup=1.`)).toBe(true)
     expect(new URL(link).href).toBe(link)
     expect(read(link)).toEqual(scene)
-    expect(link.length).toBeLessThan(900)
-    expect(qrCode(link)?.size).toBeLessThanOrEqual(117)
+    const lean = linkTo(scene, PAGE, { everything: false })
+    expect(lean.length).toBeLessThan(900)
+    expect(qrCode(lean)?.size).toBeLessThanOrEqual(97)
   })
 
   test("takes notes, readings and the log along only where that is wished", () => {

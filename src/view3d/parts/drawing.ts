@@ -6,7 +6,7 @@ import type { PictureFrame } from "../picture"
 export interface PartDrawing {
   readonly object: Object3D
   /** Puts it where the part now is, without making anything new. */
-  update(part: WeighedPart, frame: PictureFrame): void
+  update(part: WeighedPart, frame: Pick<PictureFrame, "evaluation">): void
   /** Gives back the shapes that are its own. */
   dispose?(): void
 }

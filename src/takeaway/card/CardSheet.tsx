@@ -1,0 +1,133 @@
+import { type CSSProperties, useEffect, useLayoutEffect, useMemo, useRef, useState } from "react"
+import { cardParts } from "../../describe/cardParts"
+import {
+  cardAccessories,
+  cardBow,
+  cardDrawn,
+  cardHeld,
+  cardMeasured,
+  cardTarget,
+  cardWords,
+} from "../../describe/cardText"
+import { shownUnit } from "../../describe/format"
+import { cautions } from "../../describe/reportCautions"
+import { evaluate } from "../../scene/evaluate"
+import type { MeasureResult } from "../../scene/measure"
+import type { Scene } from "../../scene/schema"
+import { useLive } from "../../state/useBench"
+import { hasMore, linkTo } from "../link/link"
+import { qrCode } from "../link/qr"
+import { QrPicture } from "../QrPicture"
+import { CardDrawing } from "./CardDrawing"
+import { CardFigures } from "./CardFigures"
+import { CardParts } from "./CardParts"
+import { cutNotes, fits, type Paper, sizeMm } from "./paper"
+
+/** The card's one page. What it holds is made smaller until it fits. */
+export function CardSheet({ paper }: { paper: Paper }) {
+  const held = useLive((state) => state.evaluation)
+  const preferences = useLive((state) => state.preferences)
+  const { scene } = held
+  // As the bow hangs on the bench, whatever the pose on the page.
+  const evaluation = useMemo(() => {
+    const level = evaluate({ ...scene, pose: { draw: 0, slopeDeg: 0, cantDeg: 0 } })
+    return level.ok ? level.value : held
+  }, [scene, held])
+  const measured = useMeasured(scene)
+  const spreads = measured?.fit.applied ? measured.spreads : null
+  const groups = useMemo(() => cardParts(evaluation, preferences), [evaluation, preferences])
+  const whole = linkTo(scene, location.href, { everything: true })
+  const leaner = hasMore(scene) && qrCode(whole) === null
+  const link = leaner ? linkTo(scene, location.href, { everything: false }) : whole
+
+  const page = useRef<HTMLElement>(null)
+  const [step, setStep] = useState(0)
+  const fit = fits[step]!
+  const size = sizeMm[paper]
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another content or paper is tried from the start
+  useLayoutEffect(() => setStep(0), [evaluation, preferences, paper, measured])
+  useLayoutEffect(() => {
+    const sheet = page.current
+    if (sheet !== null && sheet.scrollHeight > sheet.clientHeight && step < fits.length - 1) setStep(step + 1)
+  })
+  const notes = cutNotes(scene.notes, fit.notes)
+  const accessories = cardAccessories(scene, preferences)
+  const style = {
+    "--card-width": `${size.width}mm`,
+    "--card-height": `${size.height}mm`,
+    "--card-type": `${fit.type}pt`,
+    "--card-drawing": `${fit.drawing}mm`,
+  } as CSSProperties
+  return (
+    <article className="card-sheet" ref={page} style={style} data-fit={step}>
+      <header className="card-head">
+        <div>
+          <h1>{scene.name === "" ? "Setup without a name" : scene.name}</h1>
+          <p>{cardBow(scene, preferences)}</p>
+          {accessories !== "" && (
+            <p>
+              {cardWords.accessories}: {accessories}
+            </p>
+          )}
+        </div>
+        <figure>
+          <QrPicture text={link} />
+          <figcaption>{leaner ? cardWords.codeLess : cardWords.code}</figcaption>
+        </figure>
+      </header>
+      <CardDrawing evaluation={evaluation} groups={groups} preferences={preferences} />
+      <p className="card-small">{cardWords.drawing}</p>
+      <div className="card-columns">
+        <div>
+          <CardParts groups={groups} unit={shownUnit("length", preferences).unit} />
+          <section className="card-words">
+            <h2>{cardWords.certainty}</h2>
+            <p>{cardMeasured(scene, measured)}</p>
+          </section>
+          {scene.notes !== "" && (
+            <section className="card-words">
+              <h2>{cardWords.notes}</h2>
+              <p className="card-notes">
+                {notes.text} {notes.cut && cardWords.cut}
+              </p>
+            </section>
+          )}
+        </div>
+        <div>
+          <CardFigures title={cardWords.held} lines={cardHeld(evaluation, spreads, preferences)} />
+          <CardFigures title={cardWords.drawn} lines={cardDrawn(evaluation, spreads, preferences)} />
+          <CardFigures
+            title={cardWords.target}
+            lines={cardTarget(evaluation, preferences)}
+            without={cardWords.noTarget}
+          />
+        </div>
+      </div>
+      <section className="card-words">
+        <h2>{cardWords.cautions}</h2>
+        <p>{cautions(scene, evaluation.now.parts).join(" ")}</p>
+      </section>
+    </article>
+  )
+}
+
+/** What the readings say; null without any, and until what works it out is there. */
+function useMeasured(scene: Scene): MeasureResult | null {
+  const [result, setResult] = useState<MeasureResult | null>(null)
+  useEffect(() => {
+    setResult(null)
+    if (scene.measurements === undefined) return
+    let left = false
+    import("../../scene/measure").then(
+      ({ measureResult }) => {
+        const found = measureResult(scene)
+        if (!left && found?.ok) setResult(found.value)
+      },
+      () => undefined,
+    )
+    return () => {
+      left = true
+    }
+  }, [scene])
+  return result
+}
