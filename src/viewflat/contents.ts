@@ -40,7 +40,9 @@ export function contentsOf(
   // The side drawing keeps room for the nock at full draw, so that the string can be drawn on a page that holds still;
   // the line of pull is drawn from the side only, once somebody pulls.
   const pull = pullLine(scene, limbs) ?? []
-  const room = [...(drawable ? [nockAt(scene, 1)] : []), ...pull].map((point) => flatten.side(multiply(rotation, point)))
+  const room = [...(drawable ? [nockAt(scene, 1)] : []), ...pull].map((point) =>
+    flatten.side(multiply(rotation, point)),
+  )
   return { side: contents("side", hill === null ? room : [...room, ...hillPoints(hill)]), top: contents("top"), hill }
 }
 

@@ -23,7 +23,7 @@ export const mayImport: Readonly<Record<string, readonly string[]>> = {
   panels: view,
   clinic: [...view, "panels"],
   files: view,
-  takeaway: [...view, "view3d", "viewflat", "files"],
+  takeaway: [...view, "view3d", "viewflat", "panels", "files"],
   report: ["core", "scene", "describe"],
   app: [...view, "view3d", "viewflat", "handles", "panels", "clinic", "files", "takeaway", "report"],
 }
