@@ -148,20 +148,22 @@ test.describe("the device's tilt sensor", () => {
       Object.assign(DeviceOrientationEvent, { requestPermission: () => Promise.resolve(given) })
     }, answer)
 
-  /** Holds the device still, or not, for a while: beta and gamma in degrees, as the sensor gives them. */
-  const hold = (page: Page, beta: number, gamma: number, forMs: number, wobble = 0) =>
+  /** Holds the device so from now on, swinging by `wobble` or still: beta and gamma in degrees, as the sensor gives them. */
+  const hold = (page: Page, beta: number, gamma: number, wobble = 0) =>
     page.evaluate(
-      async ([b, g, time, w]) => {
-        const from = performance.now()
-        for (let count = 0; performance.now() - from < time!; count++) {
-          const off = count % 2 === 0 ? w! : -w!
+      ([b, g, w]) => {
+        const { dataset } = document.documentElement
+        clearInterval(Number(dataset.held))
+        let count = 0
+        const tell = () => {
+          const off = count++ % 2 === 0 ? w! : -w!
           window.dispatchEvent(
             new DeviceOrientationEvent("deviceorientation", { alpha: 77, beta: b! + off, gamma: g! }),
           )
-          await new Promise((then) => setTimeout(then, 40))
         }
+        dataset.held = String(setInterval(tell, 100))
       },
-      [beta, gamma, forMs, wobble],
+      [beta, gamma, wobble],
     )
   const take = (page: Page) => page.getByRole("button", { name: "Take the tilt" })
   const zero = (page: Page) => page.getByRole("button", { name: /^Set zero/ })
@@ -174,20 +176,23 @@ test.describe("the device's tilt sensor", () => {
     await page.getByRole("button", { name: "Use this device's tilt sensor" }).click()
     await expect(zero(page)).toHaveAttribute("aria-disabled", "true")
     // On its foot on the bow's right side, screen to the archer's right: forward is to the right of the screen.
-    await hold(page, 90, 0, 2600)
+    await hold(page, 90, 0)
     await expect(zero(page)).toHaveAttribute("aria-disabled", "false")
     await zero(page).click()
     await expect(page.locator(".tilt-now")).not.toContainText("at rest")
     // Leaning back, the screen looks up and to the right: the bow's top is 20° to the left. At first it still swings.
-    await hold(page, 70, 0, 500, 3)
+    await hold(page, 70, 0, 3)
+    await page.waitForTimeout(3000)
     await expect(take(page)).toHaveAttribute("aria-disabled", "true")
-    await hold(page, 70, 0, 3200)
+    await hold(page, 70, 0)
     await expect(page.locator(".tilt-now")).toContainText("at rest")
     await take(page).click()
     await expect(number(page, "slopeDeg")).toHaveValue("0")
     await expect(number(page, "cantDeg")).toHaveValue("-20")
     // Turned in the plane of its screen until down is 20° nearer to its right edge: the front is lowered.
-    await hold(page, 70, 90, 3200)
+    await hold(page, 70, 90)
+    await expect(page.locator(".tilt-now")).toContainText("moving")
+    await expect(page.locator(".tilt-now")).toContainText("at rest")
     await take(page).click()
     await expect(number(page, "slopeDeg")).toHaveValue("-20")
     await expect(number(page, "cantDeg")).toHaveValue("0")
