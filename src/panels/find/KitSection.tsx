@@ -45,7 +45,7 @@ export function KitSection({ box, files }: { box: KitBox; files: KitFiles }) {
           Save kit
         </button>
         <button type="button" onClick={() => files.save("csv")}>
-          As table
+          Save table
         </button>
         <ShippedKits files={files} />
       </div>

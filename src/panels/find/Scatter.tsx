@@ -42,6 +42,8 @@ export function Scatter({ setups, units, marked, onPoint, onChoose }: Props) {
   const stairs = front.map(
     (index) => `${x(weighed[index]!.massG).toFixed(1)} ${y(weighed[index]!.resistance).toFixed(1)}`,
   )
+  // Those on the line are drawn over the others.
+  const drawn = [...setups.keys()].sort((a, b) => Number(front.includes(a)) - Number(front.includes(b)) || a - b)
   const here = order[Math.min(at, order.length - 1)] ?? 0
 
   const onKeyDown = (event: KeyboardEvent) => {
@@ -95,30 +97,33 @@ export function Scatter({ setups, units, marked, onPoint, onChoose }: Props) {
         onKeyDown={onKeyDown}
       >
         <svg viewBox={VIEW} role="presentation">
-          {setups.map((setup, index) => (
-            <g
-              key={setup.order}
-              role="option"
-              aria-selected={index === marked}
-              aria-label={pointText(setup, index, front.includes(index), units)}
-              data-point={index}
-              data-front={front.includes(index) || undefined}
-              data-marked={index === marked || undefined}
-              className="find-point"
-              tabIndex={index === here ? 0 : -1}
-              onPointerEnter={(event) => event.pointerType === "mouse" && onPoint(index)}
-              onPointerLeave={(event) => event.pointerType === "mouse" && onPoint(null)}
-              onFocus={() => {
-                setAt(order.indexOf(index))
-                onPoint(index)
-              }}
-              onBlur={() => onPoint(null)}
-              onClick={() => onChoose(index)}
-            >
-              <circle className="find-point-reach" cx={x(setup.massG)} cy={y(turnOf(setup))} r="11" />
-              <circle cx={x(setup.massG)} cy={y(turnOf(setup))} r={index === marked ? 6.5 : 4} />
-            </g>
-          ))}
+          {drawn.map((index) => {
+            const setup = setups[index]!
+            return (
+              <g
+                key={setup.order}
+                role="option"
+                aria-selected={index === marked}
+                aria-label={pointText(setup, index, front.includes(index), units)}
+                data-point={index}
+                data-front={front.includes(index) || undefined}
+                data-marked={index === marked || undefined}
+                className="find-point"
+                tabIndex={index === here ? 0 : -1}
+                onPointerEnter={(event) => event.pointerType === "mouse" && onPoint(index)}
+                onPointerLeave={(event) => event.pointerType === "mouse" && onPoint(null)}
+                onFocus={() => {
+                  setAt(order.indexOf(index))
+                  onPoint(index)
+                }}
+                onBlur={() => onPoint(null)}
+                onClick={() => onChoose(index)}
+              >
+                <circle className="find-point-reach" cx={x(setup.massG)} cy={y(turnOf(setup))} r="11" />
+                <circle cx={x(setup.massG)} cy={y(turnOf(setup))} r={index === marked ? 6.5 : 4} />
+              </g>
+            )
+          })}
         </svg>
       </div>
       <figcaption>
