@@ -31,6 +31,7 @@ export function SetupDetail({ setup, hold }: { setup: FoundSetup; hold: FindQues
           ))}
         </ul>
       )}
+      {changes.length > 0 && <p>Recheck every thread after a change.</p>}
       <p className="find-note">
         {rigText(setup.rig, units)}. Balance {hold === "drawn" ? "at full draw" : "at brace"} {length(forward)} forward,{" "}
         {length(up)} up, {length(right)} to the right. Pitch {inertia(setup.pitch)}, yaw {inertia(setup.yaw)}, roll{" "}

@@ -72,6 +72,9 @@ export function TargetSection({ question, changed, onChange }: Props) {
         {caps.slice(1).map((cap) => (
           <Cap key={cap[0]} of={cap} target={target} onChange={aim} />
         ))}
+        <p className="find-note">
+          The bow counts as held level and upright. No rod is ever loaded past its maker's rated end weight.
+        </p>
         <Choice
           name="Balance and turn resistance count"
           value={question.hold}

@@ -22,16 +22,17 @@ export interface Miss {
 }
 
 /** The nearest miss of the limit at `index` of the problem's list. `search` answers a whole problem. */
-export function missOfLimit(
+export async function missOfLimit(
   space: Pick<SetupSpace, "problem" | "limitKeys" | "rigAt">,
   index: number,
-  search: (problem: FindProblem) => Answer,
-): Miss {
+  search: (problem: FindProblem) => Promise<Pick<Answer, "found">>,
+): Promise<Miss> {
   const { problem, limitKeys, rigAt } = space
   const limit = problem.limits[index]!
   const kept: FindProblem = { ...problem, count: 1, score: { kind: "miss", limit: index } }
   const single: FindProblem = { ...problem, count: 1, limits: [limit], score: { kind: "miss", limit: 0 } }
-  const [nearest, alone] = [kept, single].map((asked) => search(asked).found[0])
+  const [nearest] = (await search(kept)).found
+  const [alone] = (await search(single)).found
   return {
     key: limitKeys[index]!,
     nearest:

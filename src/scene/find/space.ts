@@ -24,7 +24,7 @@ export interface SetupSpace {
 
 /** Stacks and options beyond these take longer to list than a coach would wait, and more memory than a phone has. */
 export const MOST_STACKS = 5_000
-export const MOST_OPTIONS = 1_000_000
+export const MOST_OPTIONS = 500_000
 
 /**
  * Lists what can be built. Fails with the place in the question or scene when a mount is missing or carries a swing
@@ -61,6 +61,7 @@ export function setupSpace(scene: Scene, kit: Kit, question: FindQuestion): Resu
     count: question.count,
   }
   const all = combinations(problem)
+  if (all === 0) return failure({ code: "not-allowed", path: "", message: NOTHING })
   if (all > Number.MAX_SAFE_INTEGER) {
     return failure({ code: "not-allowed", path: "mostDiscs", message: tooMany(all) })
   }
@@ -83,11 +84,13 @@ export function setupSpace(scene: Scene, kit: Kit, question: FindQuestion): Resu
   return success({ problem, limitKeys: limits.map(({ key }) => key), rigAt })
 }
 
+const NOTHING = "nothing can be built: the kit has no piece for something that has to be there"
+
 const tooMany = (many: number) =>
   `${many.toExponential(1)} possibilities; fewer discs on a stack, coarser angles or fewer mounts are needed`
 
 function questionFault(scene: Scene, kit: Kit, question: FindQuestion): { path: string; message: string } | null {
-  const { mounts, vbarMount, target, mostDiscs } = question
+  const { mounts, vbarMount, target, mostDiscs, always } = question
   if (mounts.length === 0) return { path: "mounts", message: "none given; at least one mount to build on is needed" }
   if (new Set(mounts).size < mounts.length) return { path: "mounts", message: "a mount is named twice" }
   for (const mount of mounts) {
@@ -101,6 +104,12 @@ function questionFault(scene: Scene, kit: Kit, question: FindQuestion): { path: 
   }
   if (vbarMount !== null && !mounts.includes(vbarMount)) {
     return { path: "vbarMount", message: `"${vbarMount}" is not among the mounts that are built anew` }
+  }
+  if (always.vbar && vbarMount !== null && !kit.vbars.some(({ count }) => count > 0)) {
+    return { path: "always.vbar", message: "a V-bar has to be there, but the kit has none" }
+  }
+  if (always.frontRod && mounts.includes("front") && !kit.rods.some(({ count, use }) => count > 0 && use !== "side")) {
+    return { path: "always.frontRod", message: "a front rod has to be there, but the kit has none" }
   }
   for (const key of ["forwardMm", "upMm", "sideMm", "netLiftNm"] as const) {
     const band = target[key]

@@ -14,16 +14,17 @@ const needed = <T>(result: { ok: true; value: T } | { ok: false; errors: unknown
 const bow = needed(validateScene(rigged({ front: [rod(), discs()] })))
 const kit = needed(readKit(kitDocument()))
 
-function missed(target: ReturnType<typeof questionFor>["target"]) {
+async function missed(target: ReturnType<typeof questionFor>["target"]) {
   const space = needed(
     setupSpace(bow, kit, { ...questionFor(bow), always: { frontRod: false, vbar: false }, mostDiscs: 3, target }),
   )
-  const misses = space.limitKeys.map((_, index) => missOfLimit(space, index, searchWhole))
+  const search = async (problem: Parameters<typeof searchWhole>[0]) => searchWhole(problem)
+  const misses = await Promise.all(space.limitKeys.map((_, index) => missOfLimit(space, index, search)))
   return { none: searchWhole(space.problem).found.length === 0, misses }
 }
 
-test("a limit out of the kit's reach is missed by itself; what comes nearest to it weighs what is said", () => {
-  const { none, misses } = missed({ forwardMm: [900, 920], massMaxG: 3900 })
+test("a limit out of the kit's reach is missed by itself; what comes nearest to it weighs what is said", async () => {
+  const { none, misses } = await missed({ forwardMm: [900, 920], massMaxG: 3900 })
   expect(none).toBe(true)
   const [forward, mass] = misses
   expect(forward?.key).toBe("forwardMm")
@@ -35,8 +36,8 @@ test("a limit out of the kit's reach is missed by itself; what comes nearest to 
   expect(mass).toEqual({ key: "massMaxG", nearest: null, alone: expect.objectContaining({ by: 0 }) })
 })
 
-test("two limits that exclude each other each name what the other leaves possible", () => {
-  const { none, misses } = missed({ pitchLeast: 0.3, massMaxG: 2450 })
+test("two limits that exclude each other each name what the other leaves possible", async () => {
+  const { none, misses } = await missed({ pitchLeast: 0.3, massMaxG: 2450 })
   expect(none).toBe(true)
   const [mass, pitch] = misses
   expect([mass?.key, pitch?.key]).toEqual(["massMaxG", "pitchLeast"])

@@ -310,6 +310,14 @@ test("what cannot be searched is refused with its place", () => {
   ])
   expect(refused({ mounts: ["lower"] })).toEqual(['vbarMount: "front" is not among the mounts that are built anew'])
   expect(refused({ target: { upMm: [5, 3] } })).toEqual(["target.upMm: 5 to 3 given; the smaller number comes first"])
+  const bare = { ...smallKit(), vbars: [], rods: [] }
+  const always = { frontRod: true, vbar: true }
+  expect(refused({ always }, bare)).toEqual(["always.vbar: a V-bar has to be there, but the kit has none"])
+  expect(refused({ always, vbarMount: null }, bare)).toEqual([
+    "always.frontRod: a front rod has to be there, but the kit has none",
+  ])
+  const armless = { ...smallKit(), rods: [{ ...smallKit().rods[0]!, use: "front" as const }] }
+  expect(refused({ always }, armless)[0]).toMatch(/^nothing can be built/)
   const many = {
     ...smallKit(),
     discs: Array.from({ length: 12 }, (_, at) => ({ ...smallKit().discs[0]!, name: `${at}`, count: 20 })),

@@ -1,4 +1,4 @@
-import { Best, combinations, combinationsOf, Search, searchWhole } from "../../../core/find"
+import { Best, combinations, combinationsOf, type FindProblem, Search } from "../../../core/find"
 import { foundSetup } from "../answers"
 import { missOfLimit } from "../misses"
 import { type SetupSpace, setupSpace } from "../space"
@@ -49,7 +49,7 @@ export function serveFind(post: (report: Report) => void, pause: () => Promise<v
   const take = async (task: Task) => {
     if (space === null || search === null) return
     if (task.kind === "miss") {
-      post({ kind: "missed", miss: missOfLimit(space, task.limit, searchWhole) })
+      post({ kind: "missed", miss: await missOfLimit(space, task.limit, searchInSlices) })
       return
     }
     const before = search.covered
@@ -59,6 +59,20 @@ export function serveFind(post: (report: Report) => void, pause: () => Promise<v
       await pause()
     }
     report("done", search.covered - before)
+  }
+
+  /** A whole search beside the main one; says now and then that it is alive. */
+  const searchInSlices = async (problem: FindProblem) => {
+    const found = new Best(problem.count)
+    const beside = new Search(problem, found)
+    for (const trunk of problem.trunks.keys()) {
+      beside.begin(trunk, 0, 1)
+      for (let slices = 1; !beside.advance(SLICE); slices++) {
+        if (slices % SLICES_IN_REPORT === 0) post({ kind: "progress", covered: 0, found: [], setups: [] })
+        await pause()
+      }
+    }
+    return { found: found.list }
   }
 
   return (order) => {
