@@ -4,7 +4,7 @@ import type { UnitChoice } from "../describe/format"
 import { type ReadoutKey, readouts } from "../describe/readouts"
 import type { Target } from "../scene/schema"
 import { figures } from "../state/derived"
-import { useLive } from "../state/useBench"
+import { useLive, usePreferences } from "../state/useBench"
 import { Readout } from "./Readout"
 import "./sheet.css"
 import { TurnBars } from "./TurnBars"
@@ -112,7 +112,7 @@ interface JudgedProps {
 function JudgedRow({ of: key, target, judge }: JudgedProps) {
   const value = useLive(({ evaluation }) => evaluation.now.centre[key === "centreMm.up" ? 1 : 2] * 1e3)
   const span = useLive(({ scene }) => target(scene.target))
-  const units = useLive(({ preferences }) => preferences)
+  const units = usePreferences()
   const verdict = judge(value, span, units)
   return (
     <FigureRow of={key}>

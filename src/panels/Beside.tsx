@@ -2,7 +2,7 @@ import { besideSentence, besideText } from "../describe/compareText"
 import { type ReadoutKey, readouts } from "../describe/readouts"
 import { beside } from "../state/compared"
 import { figures } from "../state/derived"
-import { useLive } from "../state/useBench"
+import { useLive, usePreferences, useSeldom } from "../state/useBench"
 
 /** The same number of the setup held to compare, and the difference; nothing while none is held. */
 export function Beside({ of: key }: { of: ReadoutKey }) {
@@ -12,8 +12,8 @@ export function Beside({ of: key }: { of: ReadoutKey }) {
     const held = beside(state)
     return held === null ? null : of(held.figures)
   })
-  const units = useLive(({ preferences }) => preferences)
-  const which = useLive(({ peeked }) => (peeked === null ? "held" : "there"))
+  const units = usePreferences()
+  const which = useSeldom(({ peeked }) => (peeked === null ? "held" : "there"))
   if (now === null || other === null) return null
   return (
     <span className="readout-beside" data-beside={key} data-value={other}>

@@ -1,7 +1,7 @@
 import type { ReactNode } from "react"
 import { forwardVerdict, massVerdict, netLiftVerdict, netLiftWords } from "../describe/balanceText"
 import { spreads } from "../state/spreads"
-import { useLive } from "../state/useBench"
+import { useLive, usePreferences } from "../state/useBench"
 import { Readout } from "./Readout"
 import { TargetGauge } from "./TargetGauge"
 import { VerdictLine } from "./Verdict"
@@ -22,7 +22,7 @@ function BalancePoint() {
   const value = useLive(({ evaluation }) => evaluation.now.centre[0] * 1e3)
   const spread = useLive((state) => spreads(state)?.["centreMm.forward"])
   const target = useLive(({ scene }) => scene.target.forwardMm)
-  const units = useLive(({ preferences }) => preferences)
+  const units = usePreferences()
   const verdict = forwardVerdict(value, target, units)
   return (
     <Figure name="Balance point" place="ahead of the grip" number={<Readout of="centreMm.forward" />}>
@@ -36,7 +36,7 @@ function BalancePoint() {
 function NetAtFullDraw() {
   const value = useLive(({ evaluation }) => evaluation.fullDraw.netLift)
   const target = useLive(({ scene }) => scene.target.netLiftNm)
-  const units = useLive(({ preferences }) => preferences)
+  const units = usePreferences()
   const verdict = netLiftVerdict(value, target, units)
   return (
     <Figure name="Net at full draw" place="held level" number={<Readout of="fullDraw.netLiftNm" sign />}>
@@ -54,7 +54,7 @@ function NetAtFullDraw() {
 function Mass() {
   const value = useLive(({ evaluation }) => evaluation.now.mass * 1e3)
   const max = useLive(({ scene }) => scene.target.massMaxG)
-  const units = useLive(({ preferences }) => preferences)
+  const units = usePreferences()
   const verdict = massVerdict(value, max, units)
   return (
     <Figure name="Mass" place="as it is held" number={<Readout of="massG" />}>

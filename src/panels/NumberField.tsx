@@ -2,7 +2,7 @@ import { type KeyboardEvent, useId, useState } from "react"
 import { clearNumber, setNumber } from "../commands/numbers"
 import { allowedText, fieldSaid, fieldText, fieldUnit, readField, stepped } from "../describe/fieldText"
 import { problemText } from "../describe/problemText"
-import { useBench, useLive } from "../state/useBench"
+import { useBench, usePreferences } from "../state/useBench"
 import "./fields.css"
 import { useHeldKey } from "./useHeldKey"
 import { slotNamed } from "../scene/slots"
@@ -23,7 +23,7 @@ export function NumberField({ of: key, label }: Props) {
 
 function SlotField({ slotKey: key, slot, label }: { slotKey: string; slot: LiveSlot; label: string }) {
   const bench = useBench()
-  const units = useLive((state) => state.preferences)
+  const units = usePreferences()
   const held = useHeldKey(bench)
   const id = useId()
   const [draft, setDraft] = useState<string | null>(null)

@@ -1,8 +1,8 @@
 import { show } from "../describe/format"
 import { type ReadoutKey, readouts } from "../describe/readouts"
-import type { BenchState } from "../state/bench"
+import type { Seldom } from "../state/frame"
 import { figures } from "../state/derived"
-import { useLive } from "../state/useBench"
+import { useLive, usePreferences, useSeldom } from "../state/useBench"
 import { Beside } from "./Beside"
 import { Spread } from "./Spread"
 
@@ -21,8 +21,8 @@ interface Props {
 export function Readout({ of: key, sign = false, again = false }: Props) {
   const { of, quantity, meaning } = readouts[key]
   const value = useLive((state) => of(figures(state)))
-  const preferences = useLive((state) => state.preferences)
-  const annotated = useLive(isAnnotated)
+  const preferences = usePreferences()
+  const annotated = useSeldom(isAnnotated)
   if (value === null) return null
   const { text, unit } = show(value, quantity, preferences)
   const plus = sign && value > 0 && Number(text) !== 0 ? "+" : ""
@@ -46,5 +46,5 @@ export function Readout({ of: key, sign = false, again = false }: Props) {
 }
 
 /** Whether a number has anything beside it: asked once for all of that, as most benches have none of it. */
-const isAnnotated = ({ compared, peeked, scene }: BenchState): boolean =>
+const isAnnotated = ({ compared, peeked, scene }: Seldom): boolean =>
   compared !== null || peeked !== null || scene.measurements !== undefined

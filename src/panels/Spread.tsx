@@ -1,12 +1,12 @@
 import { fixed, shownUnit } from "../describe/format"
 import { type ReadoutKey, readouts } from "../describe/readouts"
 import { spreads } from "../state/spreads"
-import { useLive } from "../state/useBench"
+import { useLive, usePreferences } from "../state/useBench"
 
 /** "± 1.2": how far a live number may be off at 95 % on a measured bow, in the number's own unit; nothing on any other. */
 export function Spread({ of: key }: { of: ReadoutKey }) {
   const spread = useLive((state) => spreads(state)?.[key])
-  const units = useLive(({ preferences }) => preferences)
+  const units = usePreferences()
   if (spread === undefined) return null
   const { factor, decimals } = shownUnit(readouts[key].quantity, units)
   const known = Number.isFinite(spread)

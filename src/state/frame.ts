@@ -8,11 +8,14 @@ import type { BenchState } from "./bench"
  */
 export interface FrameStore {
   subscribe(listener: () => void): () => void
+  /** For what a drag never changes: told only when preferences, setups to compare or readings are others. */
+  subscribeSeldom(listener: () => void): () => void
   latest(): BenchState
 }
 
 export function createFrameStore(store: StoreApi<BenchState>, nextFrame: (tell: () => void) => void): FrameStore {
   const listeners = new Set<() => void>()
+  const seldom = new Set<() => void>()
   let told = store.getState()
   let waiting = false
   store.subscribe(() => {
@@ -20,7 +23,9 @@ export function createFrameStore(store: StoreApi<BenchState>, nextFrame: (tell: 
     waiting = true
     nextFrame(() => {
       waiting = false
+      const before = told
       told = store.getState()
+      if (!sameSeldom(before, told)) for (const listener of [...seldom]) listener()
       for (const listener of [...listeners]) listener()
     })
   })
@@ -29,9 +34,24 @@ export function createFrameStore(store: StoreApi<BenchState>, nextFrame: (tell: 
       listeners.add(listener)
       return () => listeners.delete(listener)
     },
+    subscribeSeldom(listener) {
+      seldom.add(listener)
+      return () => seldom.delete(listener)
+    },
     latest: () => told,
   }
 }
+
+/** What `subscribeSeldom` is about. */
+export type Seldom = Pick<BenchState, "preferences" | "compared" | "peeked"> & {
+  readonly scene: Pick<BenchState["scene"], "measurements">
+}
+
+const sameSeldom = (a: Seldom, b: Seldom): boolean =>
+  a.preferences === b.preferences &&
+  a.compared === b.compared &&
+  a.peeked === b.peeked &&
+  a.scene.measurements === b.scene.measurements
 
 let waiting: (() => void)[] = []
 

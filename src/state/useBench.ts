@@ -1,6 +1,7 @@
 import { createContext, useContext, useSyncExternalStore } from "react"
 import type { Bench, BenchState } from "./bench"
-import type { FrameStore } from "./frame"
+import type { FrameStore, Seldom } from "./frame"
+import type { Preferences } from "./preferences"
 
 export interface BenchAccess {
   readonly bench: Bench
@@ -22,6 +23,15 @@ export function useLive<T>(select: (state: BenchState) => T): T {
   const { frames } = useAccess()
   return useSyncExternalStore(frames.subscribe, () => select(frames.latest()))
 }
+
+/** The same for what a drag never changes, which then costs it nothing: dozens of numbers ask for their units. */
+export function useSeldom<T>(select: (state: Seldom) => T): T {
+  const { frames } = useAccess()
+  return useSyncExternalStore(frames.subscribeSeldom, () => select(frames.latest()))
+}
+
+/** The units and what else the coach has chosen for the page. */
+export const usePreferences = (): Preferences => useSeldom(({ preferences }) => preferences)
 
 function useAccess(): BenchAccess {
   const access = useContext(BenchContext)

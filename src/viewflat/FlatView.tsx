@@ -7,7 +7,7 @@ import type { Pose } from "../scene/schema"
 import { beside } from "../state/compared"
 import { pictured, playedNow } from "../state/played"
 import { givePoint } from "../state/picking"
-import { useBench, useLive } from "../state/useBench"
+import { useBench, useLive, usePreferences } from "../state/useBench"
 import { Drawing } from "./Drawing"
 import "./flat.css"
 import type { Page, Size } from "./frames"
@@ -36,7 +36,7 @@ export function FlatView({ onProjector }: { onProjector(projector: Projector | n
   const played = useLive(playedNow)
   const other = useLive(beside)
   const kept = useLive((state) => beside({ ...state, peeked: null }))
-  const preferences = useLive((state) => state.preferences)
+  const preferences = usePreferences()
   const hovered = useLive((state) => state.hovered)
   const selected = useLive((state) => state.selected)
   // The page holds still under a handle, but gives way to a bow that is tilted by its slider.

@@ -81,6 +81,23 @@ test("a listener that leaves is not told again, and the others are", () => {
   expect(told).toEqual(["leaver", "stayer", "stayer"])
 })
 
+test("what a drag never changes is told only when it is another", () => {
+  const { bench, frames, drag, frame } = stepped()
+  let told = 0
+  frames.subscribeSeldom(() => told++)
+  drag(573)
+  frame()
+  expect(told).toBe(0)
+  bench.setPreferences({ lengthUnit: "in" })
+  frame()
+  expect(told).toBe(1)
+  const { scene } = bench.store.getState()
+  bench.setView({ compared: { name: "held", scene } })
+  drag(577)
+  frame()
+  expect(told).toBe(2)
+})
+
 afterEach(() => vi.unstubAllGlobals())
 
 test("all that wait for the next frame share it, and one that fails keeps none of the others waiting", () => {

@@ -23,39 +23,49 @@ import { AXES, GYRATION_AXES, type Slot } from "./slot"
 export { AXES, GYRATION_AXES, type Slot } from "./slot"
 
 const wholes = new WeakMap<Scene, readonly Slot[]>()
-const parts = new WeakMap<Scene, readonly SlotGroup[]>()
+const parts = new WeakMap<Scene, readonly NamedGroup[]>()
 
 /** Every editable number of a scene, in the order of the file. */
 export function slotsOf(scene: Scene): readonly Slot[] {
   const known = wholes.get(scene)
   if (known !== undefined) return known
-  const slots = groupsOf(scene).flatMap((group) => group.slots)
+  const slots = groupsOf(scene).flatMap(({ group }) => group.slots)
   wholes.set(scene, slots)
   return slots
 }
 
 /** The slot called `key`, or undefined when the scene has no such number. */
 export function slotNamed(scene: Scene, key: string): Slot | undefined {
-  for (const group of groupsOf(scene)) {
-    const found = group.named(key)
+  const holder = /^[^/:]*/.exec(key)![0]
+  for (const { name, group } of groupsOf(scene)) {
+    const found = name === holder ? group.named(key) : undefined
     if (found !== undefined) return found
   }
   return undefined
 }
 
+interface NamedGroup {
+  /** What all its keys begin with, up to the first slash or colon. */
+  readonly name: string
+  readonly group: SlotGroup
+}
+
 /** The slots of a scene by what holds them. A group is kept for as long as its part of the document is the same object. */
-function groupsOf(scene: Scene): readonly SlotGroup[] {
+function groupsOf(scene: Scene): readonly NamedGroup[] {
   const known = parts.get(scene)
   if (known !== undefined) return known
   const { bow, accessories, mounts, rig, archer, target, pose } = scene
+  const named = (name: string, group: SlotGroup): NamedGroup => ({ name, group })
+  const held = (name: string, holder: object, fill: (into: Collector) => void) =>
+    named(name, slotGroup(holder, name, fill))
   const groups = [
-    slotGroup(bow, "bow", (into) => bowSlots(into, bow)),
-    slotGroup(accessories, "accessories", (into) => accessorySlots(into, accessories)),
-    slotGroup(mounts, "mounts", (into) => mountSlots(into, mounts)),
-    ...rig.map(({ mount, chain }, index) => chainGroup(chain, mount, ["rig", index, "chain"])),
-    slotGroup(archer, "archer", (into) => into.all("archer", ["archer"], archerFields, archer)),
-    slotGroup(target, "target", (into) => targetSlots(into, target)),
-    slotGroup(pose, "pose", (into) => into.all("pose", ["pose"], poseFields, pose)),
+    held("bow", bow, (into) => bowSlots(into, bow)),
+    held("accessories", accessories, (into) => accessorySlots(into, accessories)),
+    held("mounts", mounts, (into) => mountSlots(into, mounts)),
+    ...rig.map(({ mount, chain }, index) => named(mount, chainGroup(chain, mount, ["rig", index, "chain"]))),
+    held("archer", archer, (into) => into.all("archer", ["archer"], archerFields, archer)),
+    held("target", target, (into) => targetSlots(into, target)),
+    held("pose", pose, (into) => into.all("pose", ["pose"], poseFields, pose)),
   ]
   parts.set(scene, groups)
   return groups
