@@ -14,7 +14,7 @@ function expected() {
   const scene = sceneIn(shippedText("target-recurve-straight-bar"))
   const kit = parseKit(kitText)
   if (!kit.ok) throw new Error("the shipped kit is not valid")
-  const space = setupSpace(scene, kit.value, questionFor(scene))
+  const space = setupSpace(scene, kit.value, { ...questionFor(scene), variety: "pieces" })
   if (!space.ok) throw new Error("the shipped kit cannot be searched")
   return searchWhole(space.value.problem).found.map((found) => foundSetup(space.value, found))
 }

@@ -3,6 +3,8 @@ export interface Found {
   readonly first: number
   readonly second: number
   readonly order: number
+  /** Of setups with the same group only the best is listed; without one a setup stands for itself. */
+  readonly group?: string
 }
 
 /** Below 0 when `a` is the better one. Two setups are never equal: the earlier in the order wins. */
@@ -25,9 +27,17 @@ export class Best {
     return order >= this.order
   }
 
-  /** Puts a setup in its place if it has one among the best; one that is there already stays once. */
+  /**
+   * Puts a setup in its place if it has one among the best; one that is there already stays once, and so does the best
+   * of a group.
+   */
   offer(found: Found): void {
     if (this.beats(found.first, found.second, found.order)) return
+    if (found.group !== undefined) {
+      const known = this.list.findIndex(({ group }) => group === found.group)
+      if (known >= 0 && betterFound(this.list[known]!, found) <= 0) return
+      if (known >= 0) this.list.splice(known, 1)
+    }
     let low = 0
     let high = this.list.length
     while (low < high) {

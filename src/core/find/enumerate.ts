@@ -1,5 +1,5 @@
 import { Best, type Found } from "./best"
-import { addOption, judge } from "./judge"
+import { addOption, judge, type Keys } from "./judge"
 import { type FindProblem, firstOrders, strides } from "./problem"
 
 /** The best setups by trying each one: what the search must agree with, for small kits. */
@@ -26,12 +26,16 @@ export function enumerate(problem: FindProblem): readonly Found[] {
       if (used.some((many, kind) => many > problem.stock[kind]!)) return
       const { sums, reaches } = wholeOf(problem, at, chosen)
       const keys = judge(problem, sums, reaches)
-      if (keys !== null) best.offer({ ...keys, order })
+      if (keys !== null) best.offer(foundAt(problem, keys, order))
     }
     visit(0, firsts[at]!)
   })
   return best.list
 }
+
+/** A judged setup as it is listed. */
+export const foundAt = (problem: FindProblem, keys: Keys, order: number): Found =>
+  problem.groupOf === undefined ? { ...keys, order } : { ...keys, order, group: problem.groupOf(order) }
 
 /** Sums and reaches of one whole setup, added in the one order that every judgement uses. */
 export function wholeOf(

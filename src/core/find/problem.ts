@@ -54,6 +54,8 @@ export interface FindProblem {
   readonly score: Score
   /** How many setups are wanted. */
   readonly count: number
+  /** Which group the setup at a place of the order belongs to; only the best of each is then listed. */
+  groupOf?(order: number): string
 }
 
 /** How many setups a trunk has, pieces running out or not. */

@@ -1,7 +1,7 @@
 import type { Best } from "./best"
 import { type Bound, boundOf, type Range } from "./bounds"
 import { type Coordinates, coordinatesOf, coordinatesOfOptions } from "./coordinates"
-import { wholeOf } from "./enumerate"
+import { foundAt, wholeOf } from "./enumerate"
 import { judge, type Keys } from "./judge"
 import { combinationsOf, type FindProblem, firstOrders, strides } from "./problem"
 import { REACHES } from "./quantities"
@@ -117,7 +117,9 @@ export class Search {
       const options = trees.map((tree, branch) => tree.earliest[nodes[branch]!]!)
       const { sums, reaches } = wholeOf(this.problem, this.ready!.trunk, options)
       const keys = judge(this.problem, sums, reaches)
-      if (keys !== null) this.best.offer({ ...keys, order })
+      if (keys !== null && !this.best.beats(keys.first, keys.second, order)) {
+        this.best.offer(foundAt(this.problem, keys, order))
+      }
       return
     }
     const half = trees[at]!.half(nodes[at]!)

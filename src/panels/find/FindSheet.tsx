@@ -25,7 +25,8 @@ export function FindSheet({ box, finder, files }: Props) {
   const bench = useBench()
   const scene = useLive((state) => state.scene)
   const own = useStore(finder.store, (state) => state.question)
-  const suggested = useMemo(() => questionFor(scene), [scene])
+  // Twenty settings of one set of pieces are less use to look through than twenty sets.
+  const suggested = useMemo(() => ({ ...questionFor(scene), variety: "pieces" as const }), [scene])
   const question = own ?? suggested
   useEffect(() => () => void compareSetup.run(bench, null), [bench])
   return (

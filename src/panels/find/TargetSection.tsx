@@ -100,6 +100,15 @@ export function TargetSection({ question, changed, onChange }: Props) {
           value={question.mostDiscs}
           onChange={(mostDiscs) => set({ mostDiscs })}
         />
+        <Choice
+          name="Listed of the same pieces"
+          value={question.variety}
+          options={[
+            ["pieces", "the best angles"],
+            ["each", "every setting"],
+          ]}
+          onChoose={(variety) => set({ variety })}
+        />
         <PlainNumber
           label={questionFields.count.label}
           field={questionFields.count}

@@ -11,6 +11,7 @@ export const usage = `Usage: npm run -s find -- SCENE KIT [options] [--json]
 Finds the setups of a kit (.json, or a table as .csv) that bring the scene's bow into its target, and proves the list.
   --score NAME            nearest (to the middle of the targets; default), lightest, steadiest, steady-for-mass
   --count N               how many are listed                    (${rangeOf(questionFields.count)}; default 20)
+  --variety each|pieces   each setup (default), or of the same pieces only the one with the best angles
   --hold brace|drawn      where balance and turn resistance are judged (default brace)
   --mounts NAME,...       mounts built anew; the others stay (default: those that carry something, and the V-bar's)
   --vbar-mount NAME|none  the mount that may carry a V-bar
@@ -62,6 +63,7 @@ interface Flag {
 const flags: Readonly<Record<string, Flag>> = {
   "--score": { key: "score", into: "question", read: (text) => choice(scores, text) },
   "--count": { key: "count", into: "question", read: (text) => number(questionFields.count, text) },
+  "--variety": { key: "variety", into: "question", read: (text) => choice({ each: "each", pieces: "pieces" }, text) },
   "--hold": { key: "hold", into: "question", read: (text) => choice({ brace: "brace", drawn: "drawn" }, text) },
   "--arms": { key: "arms", into: "question", read: (text) => choice({ alike: "alike", free: "free" }, text) },
   "--most-discs": { key: "mostDiscs", into: "question", read: (text) => number(questionFields.mostDiscs, text) },

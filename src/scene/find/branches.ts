@@ -13,6 +13,8 @@ export type Arms = Partial<Record<Side, Arm>>
 export interface Branch<T> {
   readonly options: Options
   at(option: number): T
+  /** Which pieces an option is made of, angles apart: the place of its chain in the list the branch was made of. */
+  piecesOf(option: number): number
 }
 
 /** Chains that all begin at `start` (m) and run along the unit `direction`. */
@@ -27,7 +29,7 @@ export function chainBranch(
     addAxial(body, start, direction, options, row)
     for (const kind of takes) options.uses[row * kinds + kind]!++
   })
-  return { options, at: (option) => chains[option]!.elements }
+  return { options, at: (option) => chains[option]!.elements, piecesOf: (option) => option }
 }
 
 export interface Angles {
@@ -47,8 +49,8 @@ export function armBranch(
   armOffsetMm: number,
   kinds: number,
 ): Branch<Arms> {
-  const choices = chains.flatMap((chain) =>
-    (chain.elements.length === 0 ? angles.slice(0, 1) : angles).map((angle) => ({ chain, ...angle })),
+  const choices = chains.flatMap((chain, pieces) =>
+    (chain.elements.length === 0 ? angles.slice(0, 1) : angles).map((angle) => ({ chain, pieces, ...angle })),
   )
   const options = blankOptions(choices.length, kinds)
   choices.forEach(({ chain, splayDeg, droopDeg }, row) => {
@@ -61,6 +63,7 @@ export function armBranch(
   })
   return {
     options,
+    piecesOf: (option) => choices[option]!.pieces,
     at(option) {
       const { chain, splayDeg, droopDeg } = choices[option]!
       if (chain.elements.length === 0) return {}
@@ -74,4 +77,5 @@ export function armBranch(
 export const noBranch = <T>(kinds: number, nothing: T): Branch<T> => ({
   options: blankOptions(1, kinds),
   at: () => nothing,
+  piecesOf: () => 0,
 })

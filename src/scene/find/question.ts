@@ -38,6 +38,8 @@ export const questionSchema = z.strictObject({
     rollLeast: optional(questionFields.rollLeast),
   }),
   score: z.enum(scoreNames),
+  /** Every setup for itself, or of the same pieces in the same places only the one with the best angles. */
+  variety: z.enum(["each", "pieces"]),
   count: defaulted(questionFields.count),
 })
 
@@ -70,6 +72,7 @@ export function questionFor(scene: Scene): FindQuestion {
     hold: "brace",
     target: { ...scene.target },
     score: "nearest",
+    variety: "each",
     count: questionFields.count.fallback ?? 0,
   }
 }

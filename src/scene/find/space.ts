@@ -49,6 +49,13 @@ export function setupSpace(scene: Scene, kit: Kit, question: FindQuestion): Resu
   const held = trunks.reduce((sum, { branches }) => sum + branches.reduce((rows, { count }) => rows + count, 0), 0)
   if (held > MOST_OPTIONS) return failure({ code: "not-allowed", path: "mostDiscs", message: tooMany(held) })
   const limits = limitsOf(question.target)
+  /** The same pieces in the same places, whatever the angles. */
+  function groupOf(order: number): string {
+    const { trunk, options } = chosenAt(problem, order)
+    const { piecesOf, branches } = trunks[trunk]!
+    const rest = others.map(({ branch }, index) => branch.piecesOf(options[branches.length + index]!))
+    return [trunk, ...piecesOf(options), ...rest].join(",")
+  }
   const problem: FindProblem = {
     ...stays.value,
     trunks: trunks.map(({ own, branches }) => ({
@@ -59,6 +66,7 @@ export function setupSpace(scene: Scene, kit: Kit, question: FindQuestion): Resu
     limits: limits.map(({ limit }) => limit),
     score: { kind: question.score },
     count: question.count,
+    ...(question.variety === "pieces" ? { groupOf } : {}),
   }
   const all = combinations(problem)
   if (all === 0) return failure({ code: "not-allowed", path: "", message: NOTHING })
@@ -126,13 +134,16 @@ interface BuiltTrunk {
   readonly branches: readonly Options[]
   /** The chain at the V-bar's mount for chosen options of the branches. */
   chain(options: readonly number[]): Element[]
+  /** Which pieces are in them, angles apart. */
+  piecesOf(options: readonly number[]): number[]
 }
 
 /** Extender and V-bar, in all pairs, on the V-bar's mount; a single bare trunk when there is no such mount. */
 function trunksOf(scene: Scene, kinds: Kinds, question: FindQuestion): BuiltTrunk[] {
   const { vbarMount, arms, mostDiscs, always } = question
   const many = kinds.stock.length
-  if (vbarMount === null) return [{ own: noBranch(many, []).options, branches: [], chain: () => [] }]
+  if (vbarMount === null)
+    return [{ own: noBranch(many, []).options, branches: [], chain: () => [], piecesOf: () => [] }]
   const mount = scene.mounts[vbarMount]!
   const { start, direction } = lineOf(mount)
   const stacks = stacksOf(kinds, mostDiscs)
@@ -169,6 +180,7 @@ function builtTrunk(
   return {
     own: own.options,
     branches: [tip.options, ...hung.map(({ options }) => options)],
+    piecesOf: (options) => [tip, ...hung].map((branch, index) => branch.piecesOf(options[index]!)),
     chain(options) {
       const arms = Object.assign({}, ...hung.map((branch, index) => branch.at(options[index + 1]!))) as Arms
       const inner = elements.map((element) => (element.part === "vbar" ? { ...element, ...arms } : element))

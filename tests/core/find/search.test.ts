@@ -28,6 +28,25 @@ test("the best setups are those of plain enumeration, ties and all, and every se
   )
 })
 
+test("of a group only the best is listed, as plain enumeration lists it", () => {
+  fc.assert(
+    fc.property(problem, fc.integer({ min: 1, max: 5 }), fc.integer({ min: 1, max: 3 }), (asked, groups, parts) => {
+      const grouped = { ...asked, groupOf: (order: number) => `g${(order * 7) % groups}` }
+      const { list } = searched(grouped, parts)
+      expect(list).toEqual(enumerate(grouped))
+      const plain = enumerate({ ...asked, count: combinations(asked) + 1 })
+      const firsts = new Map(plain.map(({ order }) => [grouped.groupOf(order), order] as const).reverse())
+      expect(list.map(({ order }) => order)).toEqual(
+        plain
+          .map(({ order }) => order)
+          .filter((order) => firsts.get(grouped.groupOf(order)) === order)
+          .slice(0, asked.count),
+      )
+    }),
+    { seed: 20_419, numRuns: 400 },
+  )
+})
+
 test("in whatever order the parts are searched, and whoever has found what before, the list is the same", () => {
   fc.assert(
     fc.property(problem, (asked) => {

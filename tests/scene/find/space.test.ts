@@ -54,7 +54,7 @@ const question = (more: Partial<FindQuestion> = {}): FindQuestion => ({
     always: { frontRod: false, vbar: false },
     target: {},
   },
-  ...{ score: "nearest", count: 20 },
+  ...{ score: "nearest", variety: "each", count: 20 },
   ...more,
 })
 
@@ -282,6 +282,18 @@ describe("what may be built where", () => {
     expect(free.filter((parts) => parts.includes("rod") && parts.includes("vbar")).length).toBeLessThan(free.length)
     const both = rigs({ frontRod: true, vbar: true })
     expect(both).toEqual(free.filter((parts) => parts.includes("rod") && parts.includes("vbar")))
+  })
+
+  test("of the same pieces only the best angles are listed where that is asked", () => {
+    const asked = question({ target: { forwardMm: [25, 45], upMm: [-30, 10] }, count: 60 })
+    const each = listed(spaceOf({ ...asked, count: 200 }))
+    const sets = listed(spaceOf({ ...asked, variety: "pieces" }))
+    const pieces = ({ rig }: FoundSetup) =>
+      JSON.stringify(rig, (key, value) => (key.endsWith("Deg") ? undefined : value))
+    const firsts = each.filter((setup, index) => each.findIndex((other) => pieces(other) === pieces(setup)) === index)
+    expect(firsts.length).toBeLessThan(each.length)
+    expect(sets.slice(0, firsts.length)).toEqual(firsts.slice(0, sets.length))
+    expect(new Set(sets.map(pieces)).size).toBe(sets.length)
   })
 
   test("an order leads to its own options and back to the same rig", () => {
