@@ -24,6 +24,7 @@ const pages = {
   Hills: lazy(() => import("../panels/hills/HillsSheet")),
   Find: lazy(() => import("./FindPage")),
   Measure: lazy(() => import("../panels/measure/MeasureSheet")),
+  Nudge: lazy(() => import("../clinic/nudge/NudgeSheet")),
 } satisfies Record<string, ComponentType<PageProps>>
 
 type Name = "Balance" | keyof typeof pages

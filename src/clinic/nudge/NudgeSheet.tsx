@@ -1,0 +1,77 @@
+import { useEffect, useMemo, useState } from "react"
+import { holdToCompare } from "../../commands/compare"
+import { nudgeCsv } from "../../describe/nudgeText"
+import { nudgeWords } from "../../describe/nudgeWords"
+import "../../panels/hills/hills.css"
+import "../../panels/sheet.css"
+import { stringHold } from "../../scene/nudge"
+import { beside } from "../../state/compared"
+import { useBench, useLive } from "../../state/useBench"
+import { Asking } from "./Asking"
+import { useAsked } from "./asked"
+import { createClock } from "./clock"
+import { Drops } from "./Drops"
+import { Holding } from "./Holding"
+import "./nudge.css"
+import { Pictures } from "./Pictures"
+import { PlayBar } from "./PlayBar"
+import { Target } from "./Target"
+import { Traces } from "./Traces"
+import { lastingOf, watch } from "./watched"
+
+interface Props {
+  /** Hands a table over as a file: its name without ending, and its text. */
+  readonly onSave: (name: string, text: string) => void
+}
+
+/** The bow on the bench and the one held to compare, nudged alike: how they turn, and where their arrows would go. */
+export default function NudgeSheet({ onSave }: Props) {
+  const bench = useBench()
+  const evaluation = useLive((state) => state.evaluation)
+  const other = useLive(beside)
+  const asked = useAsked()
+  const stringless = [evaluation, ...(other === null ? [] : [other.evaluation])]
+    .filter((each) => stringHold(each) === null)
+    .map(({ scene }) => scene.name)
+  // A hold by a string that one of the bows does not have would be no comparison.
+  const hold = asked.hold === "string" && stringless.length > 0 ? "free" : asked.hold
+  const { kind, impulse, push, lastingS, leavesS } = asked
+  const motion = kind === "drop" ? "pitch" : asked.motion
+  const bows = useMemo(
+    () => watch(evaluation, other, { kind, motion, impulse, push, lastingS, hold }),
+    [evaluation, other, kind, motion, impulse, push, lastingS, hold],
+  )
+  const [clock] = useState(createClock)
+  const end = bows.ok ? lastingOf(bows.value[0]!) : 0
+  useEffect(() => clock.setEnd(end), [clock, end])
+  const dropping = kind === "drop"
+  return (
+    <div className="hills-sheet nudge-sheet">
+      <Asking />
+      {!bows.ok && <p className="problem">{bows.errors.map(({ message }) => message).join("; ")}.</p>}
+      {bows.ok && (
+        <>
+          {!dropping && <Holding bows={bows.value} hold={hold} stringless={stringless} />}
+          <section>
+            <h2 className="sheet-heading">{bows.value.length > 1 ? nudgeWords.sideBySide : nudgeWords.watching}</h2>
+            {other === null && (
+              <p className="hills-note nudge-alone">
+                {nudgeWords.nobody}
+                <button type="button" onClick={() => holdToCompare.run(bench, undefined)}>
+                  {holdToCompare.label}
+                </button>
+              </p>
+            )}
+            <Pictures bows={bows.value} motion={motion} alone={dropping} clock={clock} />
+            <PlayBar clock={clock} end={end} />
+          </section>
+          {dropping ? <Drops bows={bows.value} /> : <Target bows={bows.value} clock={clock} />}
+          <Traces bows={bows.value} motion={motion} clock={clock} leavesS={dropping ? null : leavesS} />
+          <button type="button" onClick={() => onSave("nudge", nudgeCsv(bows.value))}>
+            {nudgeWords.save}
+          </button>
+        </>
+      )}
+    </div>
+  )
+}
