@@ -35,7 +35,15 @@ function contentPolicyTag(): Plugin {
   }
 }
 
-function namedFiles(folder: string): { file: string; text: string; name: string }[] {
+interface NamedFile {
+  readonly file: string
+  readonly text: string
+  readonly name: string
+  /** A lesson's sentence about itself. */
+  readonly about?: string
+}
+
+function namedFiles(folder: string): NamedFile[] {
   const files = readdirSync(join(root, folder), { withFileTypes: true })
     .filter((entry) => entry.isFile() && entry.name.endsWith(".json"))
     .map((entry) => entry.name)
@@ -43,23 +51,23 @@ function namedFiles(folder: string): { file: string; text: string; name: string 
   return files.map((file) => {
     const text = readFileSync(join(root, folder, file), "utf8")
     try {
-      const name: unknown = JSON.parse(text).name
+      const { name, about } = JSON.parse(text) as { name?: unknown; about?: unknown }
       if (typeof name !== "string") throw new Error("it has no name")
-      return { file, text, name }
+      return { file, text, name, ...(typeof about === "string" && { about }) }
     } catch (problem) {
       throw new Error(`${folder}/${file} cannot be listed: ${problem instanceof Error ? problem.message : problem}`)
     }
   })
 }
 
-const indexOf = (folder: string) => `${JSON.stringify(namedFiles(folder).map(({ file, name }) => ({ file, name })))}\n`
+const indexOf = (folder: string) => `${JSON.stringify(namedFiles(folder).map(({ text: _, ...listed }) => listed))}\n`
 
-/** What is put beside the page as it is: scenes, and kits of pieces to build rigs from. */
+/** What is put beside the page as it is: scenes, kits of pieces to build rigs from, and lessons. */
 const folders = ["scenes", "scenes/kits", "scenes/lessons"]
 
 /**
- * Puts the `*.json` of each folder beside the page, with an `index.json` listing `{ file, name }` of each in order of
- * file name. They are fetched one at a time when asked for; the built folder holds all of them.
+ * Puts the `*.json` of each folder beside the page, with an `index.json` listing `{ file, name }` of each, and what a
+ * lesson is about, in order of file name. They are fetched one at a time when asked for; the built folder holds all of them.
  */
 function scenes(): Plugin {
   return {

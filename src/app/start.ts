@@ -11,6 +11,7 @@ import type { Scene } from "../scene/schema"
 import { type Bench, createBench, type Notice } from "../state/bench"
 import type { FileRules } from "../state/check"
 import { NO_HISTORY } from "../state/history"
+import type { LessonAsked } from "../state/lesson"
 import type { OtherSetup } from "../state/compared"
 import { sameValue } from "../state/same"
 import { type KeptWork, without, withWork } from "../state/setAside"
@@ -24,6 +25,12 @@ export const firstScene = shippedFirst as unknown as Scene
 
 /** The scene asked for in the page's address, `?scene=<name in scenes/>`. */
 export const sceneAsked = (search: string): string | null => new URLSearchParams(search).get("scene")
+
+/** The lesson asked for in the page's address, `?lesson=<name in scenes/lessons/>`. */
+export function lessonAsked(search: string): LessonAsked | null {
+  const id = new URLSearchParams(search).get("lesson")
+  return id === null ? null : { kind: "shipped", id: id.replace(/\.json$/, "") }
+}
 
 /**
  * The bench as it stands when the page opens: the setup of a link, or the scene asked for in the address, else what was
@@ -63,6 +70,7 @@ export async function startBench(store: BrowserStore, search: string, rules: Fil
     }
   }
   bench.store.setState({ history: NO_HISTORY })
+  bench.setView({ lesson: lessonAsked(search) })
   if (kept === null) bench.setView({ notice: UNREAD })
   return bench
 }

@@ -10,3 +10,10 @@ export async function openedAsKit(bench: Bench, name: string, text: string): Pro
   openDroppedKit(bench, name, text)
   return true
 }
+
+/** Puts a text that is meant as a lesson over the bench, which reads it; false when it is not. */
+export function openedAsLesson(bench: Bench, name: string, text: string): boolean {
+  if (!/"format"\s*:\s*"bow-balance-bench-lesson"/.test(text)) return false
+  bench.setView({ lesson: { kind: "file", name, text }, notice: null })
+  return true
+}

@@ -39,6 +39,7 @@ async function takeFile(bench: Bench, file: File, done: "opened" | "compared", u
     return
   }
   if (done === "opened" && (await reader.openedAsKit(bench, file.name, text).catch(() => false))) return
+  if (done === "opened" && reader.openedAsLesson(bench, file.name, text)) return
   const parsed = reader.parseScene(text)
   const used = parsed.ok ? use(parsed.value) : parsed
   if (used.ok) {

@@ -15,21 +15,28 @@ import { createFraming } from "./framing"
 import { createFlatProjector } from "./projector"
 import { useSize } from "./useSize"
 
-/** Along the bottom are buttons, or the notice that there is no 3D. */
-function pageOf({ width, height }: Size): Page {
-  const { box } = figuresPlace(width, matchMedia(STACKED).matches)
+/** Along the bottom are buttons, or the notice that there is no 3D. Over a bare drawing lies nothing. */
+function pageOf({ width, height }: Size, bare: boolean): Page {
+  const box = bare ? null : figuresPlace(width, matchMedia(STACKED).matches).box
   if (box === null) {
-    return { width, height, corner: { width: 0, height: 0 }, bottom: 64, edge: 12, arm: { width: 120, height: 44 } }
+    const bottom = bare ? 24 : 64
+    return { width, height, corner: { width: 0, height: 0 }, bottom, edge: 12, arm: { width: 120, height: 44 } }
   }
   const corner = { width: box.right - box.left, height: box.bottom }
   return { width, height, corner, bottom: 124, edge: 30, arm: { width: 190, height: 80 } }
+}
+
+interface Props {
+  onProjector(projector: Projector | null): void
+  /** Nothing else lies over the drawing. */
+  readonly bare?: boolean
 }
 
 /**
  * The bow from the right and from above, to scale, without WebGL. Stands in until the solid picture is there, and for
  * it where it cannot be. Gives its projector once it has one, and null when it goes.
  */
-export function FlatView({ onProjector }: { onProjector(projector: Projector | null): void }) {
+export function FlatView({ onProjector, bare = false }: Props) {
   const bench = useBench()
   const held = useLive((state) => state.evaluation)
   const evaluation = useLive(pictured)
@@ -44,7 +51,7 @@ export function FlatView({ onProjector }: { onProjector(projector: Projector | n
   const host = useRef<HTMLDivElement>(null)
   const size = useSize(host)
   const [framing] = useState(createFraming)
-  const page = size && pageOf(size)
+  const page = size && pageOf(size, bare)
   const frames = page && framing.frames(evaluation, page, still, { played, other: kept?.evaluation ?? null })
   const [projector] = useState(() => {
     const unplaced = { x: 0, y: 0, scale: 1 }

@@ -1,7 +1,9 @@
 import { createStore, type StoreApi } from "zustand/vanilla"
+import type { Scene } from "../../scene/schema"
 import { type Bench, type CameraPreset, createBench } from "../../state/bench"
 import { NO_HISTORY } from "../../state/history"
 import type { Preferences } from "../../state/preferences"
+import { sameValue } from "../../state/same"
 import { type StagedLesson, type StagedStep, touchable } from "./stage"
 
 /** What was foretold at a step: the index of a choice, or null where the answer was shown without one. */
@@ -30,10 +32,11 @@ export interface Player {
   answer(choice: number): void
 }
 
-/** Starts a lesson at its first step, in the coach's units. */
+/** Starts a lesson at its first step, in the coach's units. The target of its bow is not what it is about. */
 export function createPlayer(staged: StagedLesson, preferences: Preferences): Player {
   const { lesson, steps } = staged
-  const bench = createBench(steps[0]!.asked.now.scene, { ...preferences, pairArms: true })
+  const show = { ...preferences.show, target: false }
+  const bench = createBench(steps[0]!.asked.now.scene, { ...preferences, pairArms: true, show })
   const store = createStore<PlayerState>(() => ({ at: 0, answers: new Map() }))
   const { getState } = store
 
@@ -45,7 +48,7 @@ export function createPlayer(staged: StagedLesson, preferences: Preferences): Pl
     bench.cancel()
     bench.load(step.heading, now.scene, { fileName: null, saved: true })
     bench.setView({
-      compared: held === null ? null : { name: held.scene.name, scene: held.scene },
+      compared: held === null || sameBow(held.scene, now.scene) ? null : { name: held.scene.name, scene: held.scene },
       camera: looks(steps, at),
       touchable: step.touch && !isOpen(staged, getState()) ? touchable(lesson) : [],
     })
@@ -77,6 +80,9 @@ export function createPlayer(staged: StagedLesson, preferences: Preferences): Pl
     },
   }
 }
+
+/** Whether two setups differ by nothing but how the bow is held: the picture holds both alike and would show one. */
+const sameBow = (a: Scene, b: Scene): boolean => sameValue({ ...a, pose: b.pose }, b)
 
 /** Whether the step shown asks for a prediction that has not been answered. */
 export const isOpen = ({ steps }: StagedLesson, { at, answers }: PlayerState): boolean =>

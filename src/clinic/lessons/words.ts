@@ -1,5 +1,6 @@
 /** Every word that the lessons' player itself says, and the numbers that stand in a lesson's own words. */
 import { besideText } from "../../describe/compareText"
+import { fieldSaid } from "../../describe/fieldText"
 import { fixed, type Shown, said, show, shownUnit, type UnitChoice, withUnit } from "../../describe/format"
 import { type ReadoutKey, readouts } from "../../describe/readouts"
 import type { Figures } from "../../scene/figures"
@@ -31,6 +32,8 @@ type Kind = (typeof KINDS)[number]
 interface Measured {
   readonly value: number
   readonly quantity: Shown
+  /** As a sentence says it: a setting without needless digits. */
+  readonly said: (value: number, quantity: Shown, units: UnitChoice) => string
 }
 
 /** A number by its report key or, failing that, by a slot's key; null where the setup has no such number. */
@@ -38,10 +41,12 @@ function measured({ scene, figures }: Setup, key: string): Measured | null {
   if (Object.hasOwn(readouts, key)) {
     const { of, quantity } = readouts[key as ReadoutKey]
     const value = of(figures)
-    return value === null ? null : { value, quantity }
+    return value === null ? null : { value, quantity, said }
   }
   const slot = slotNamed(scene, key)
-  return slot === undefined || slot.absent ? null : { value: slot.value, quantity: slot.field.quantity }
+  return slot === undefined || slot.absent
+    ? null
+    : { value: slot.value, quantity: slot.field.quantity, said: fieldSaid }
 }
 
 /** Why a placeholder cannot be filled; null when it can. `inside` is what stands between the braces. */
@@ -76,14 +81,12 @@ export const filled = (text: string, spoken: Spoken, units: UnitChoice): string 
     if (fault(inside, spoken) !== null) return "–"
     if (inside === "goal") return spanText(spoken.goal!, units)
     const [kind, key] = inside.split(" ") as [Kind, string]
-    if (kind === "next") {
-      const { value, quantity } = measured(spoken.next!, key)!
+    if (kind === "next" || kind === "now" || kind === "held") {
+      const { value, quantity, said } = measured(spoken[kind]!, key)!
       return said(value, quantity, units)
     }
     const now = measured(spoken.now, key)!
-    if (kind === "now") return said(now.value, now.quantity, units)
     const held = measured(spoken.held!, key)!
-    if (kind === "held") return said(held.value, held.quantity, units)
     if (kind === "change") {
       return withUnit(
         besideText(now.value, held.value, now.quantity, units).change,
@@ -100,13 +103,28 @@ function spanText({ of, between: [from, to] }: NonNullable<Spoken["goal"]>, unit
 }
 
 export const stepText = (at: number, of: number): string => `Step ${at + 1} of ${of}`
-export const LEAVE = "Leave the lesson"
-export const BACK = "Back"
-export const NEXT = "Next"
-export const REVEAL = "Show the answer"
-export const BIG = "Big screen"
-export const USUAL_SIZE = "Usual size"
-export const TRUE_CHOICE = "What the numbers say: "
-export const foretold = (right: boolean): string => (right ? "As foretold." : "Not so.")
-export const KEYS_HELP = "Page down or → goes on, page up or ← goes back; a presenter's clicker does the same."
-export const GOAL_MET = "Done. "
+
+/** The name of a number that is set on both arms of a V-bar at once. */
+export const bothArms = (title: string): string => `${title} (both sides alike)`
+
+export const words = {
+  lessons: "Lessons",
+  choose: "Each takes a few minutes: look, foretell, try. The bow on your bench stays as it is.",
+  ownLessons: "A lesson of your own is a file: drop it on the page, or open it like a setup.",
+  listAway: "The list could not be fetched. Is the network there?",
+  loading: "Loading…",
+  leave: "Leave the lesson",
+  close: "Back to the bench",
+  all: "All lessons",
+  back: "Back",
+  next: "Next",
+  reveal: "Show the answer",
+  big: "Big screen",
+  usualSize: "Usual size",
+  yours: "your answer",
+  borneOut: "what the numbers say",
+  asForetold: "As you said.",
+  notSo: "Not so.",
+  done: "Done.",
+  keys: "Page down or → goes on, page up or ← goes back, and so does a presenter's clicker. Escape leaves.",
+} as const

@@ -1,0 +1,61 @@
+import { useEffect, useId, useRef } from "react"
+import "./lesson.css"
+import { words } from "./words"
+
+export interface ListedLesson {
+  readonly id: string
+  readonly name: string
+  readonly about: string
+}
+
+interface Props {
+  /** "failed" when it could not be fetched, null while it is on its way. */
+  readonly lessons: readonly ListedLesson[] | "failed" | null
+  onChoose(lesson: ListedLesson): void
+  onLeave(): void
+}
+
+/** The lessons that come with the bench, over the whole page. */
+export function LessonList({ lessons, onChoose, onLeave }: Props) {
+  const id = useId()
+  const heading = useRef<HTMLHeadingElement>(null)
+  useEffect(() => heading.current?.focus(), [])
+  return (
+    <div
+      className="bench lesson"
+      role="dialog"
+      aria-modal="true"
+      aria-labelledby={id}
+      onKeyDown={(event) => {
+        if (event.key === "Escape") onLeave()
+      }}
+    >
+      <header className="lesson-bar">
+        <h2 id={id} ref={heading} tabIndex={-1}>
+          {words.lessons}
+        </h2>
+        <button type="button" onClick={onLeave}>
+          {words.close}
+        </button>
+      </header>
+      <div className="lesson-list">
+        <p>{words.choose}</p>
+        {lessons === "failed" && <p role="alert">{words.listAway}</p>}
+        {lessons === null && <p>{words.loading}</p>}
+        {lessons !== "failed" && lessons !== null && (
+          <ul>
+            {lessons.map((lesson) => (
+              <li key={lesson.id}>
+                <button type="button" onClick={() => onChoose(lesson)}>
+                  <strong>{lesson.name}</strong>
+                  <span>{lesson.about}</span>
+                </button>
+              </li>
+            ))}
+          </ul>
+        )}
+        <p className="lesson-own">{words.ownLessons}</p>
+      </div>
+    </div>
+  )
+}

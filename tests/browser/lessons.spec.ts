@@ -1,0 +1,203 @@
+import { expect, type Page, test } from "@playwright/test"
+import {
+  barriers,
+  dropFile,
+  expectSameNumbers,
+  handle,
+  nameField,
+  numbersShown,
+  open,
+  press,
+  shippedText,
+  withoutWebGl,
+} from "./page"
+import { lessonIds, lessonText } from "../clinic/shippedLessons"
+
+const room = (page: Page) => page.getByRole("dialog")
+const heading = (page: Page) => room(page).locator("h3")
+const on = (page: Page) => room(page).locator(".lesson-on")
+const number = async (page: Page, key: string) =>
+  Number(await room(page).locator(`[data-lesson-number="${key}"]`).getAttribute("data-value"))
+
+/** Opens a lesson in a browser that need not draw in 3D, and waits for its first step. */
+async function lesson(page: Page, id: string) {
+  await withoutWebGl(page)
+  await open(page, `./?lesson=${id}`)
+  await expect(heading(page)).toBeVisible()
+}
+
+/** Presses a presenter's clicker until the step that lets something be touched. */
+async function untilTouch(page: Page) {
+  const slider = room(page).getByRole("slider").and(page.locator("input"))
+  while (!(await slider.isVisible())) {
+    const before = await on(page).textContent()
+    const count = await room(page).locator(".lesson-count").textContent()
+    await page.keyboard.press("PageDown")
+    await expect
+      .poll(async () => [await on(page).textContent(), await room(page).locator(".lesson-count").textContent()])
+      .not.toEqual([before, count])
+  }
+  return slider
+}
+
+test("A lesson is chosen from the list, and leaving it brings back the bench, its history and the focus", async ({
+  page,
+}) => {
+  await withoutWebGl(page)
+  await open(page)
+  await press(page, "front/rod:lengthMm", "ArrowUp", 3)
+  const own = await numbersShown(page)
+  const opener = page.getByRole("button", { name: "Lessons", exact: true })
+  await opener.click()
+  await expect(room(page).getByRole("listitem")).toHaveCount(lessonIds.length)
+  expect(await barriers(page)).toEqual([])
+  await room(page).getByRole("button", { name: "Longer or heavier?" }).click()
+  await expect(heading(page)).toBeFocused()
+  const slider = await untilTouch(page)
+  await slider.focus()
+  await page.keyboard.press("ArrowRight")
+  await page.keyboard.press("Control+z")
+  await page.keyboard.press("Control+z")
+  await page.keyboard.press("Escape")
+  await expect(room(page)).toHaveCount(0)
+  await expect(opener).toBeFocused()
+  expectSameNumbers(await numbersShown(page), own)
+  const undo = page.getByRole("button", { name: "Undo" })
+  await expect(undo).toHaveAttribute("title", /length/)
+  await page.reload()
+  await expect(page.getByText("Your unsaved work")).toBeVisible()
+  expectSameNumbers(await numbersShown(page), own)
+})
+
+test("A prediction is asked before its answer is shown, and the answer is what the numbers say", async ({ page }) => {
+  await lesson(page, "4-droop")
+  await page.keyboard.press("PageDown")
+  await expect(room(page).getByText("Does the balance point move")).toBeVisible()
+  const before = await number(page, "centreMm.forward")
+  await expect(room(page).getByText("what the numbers say")).toHaveCount(0)
+  expect(await barriers(page)).toEqual([])
+  await room(page).getByRole("button", { name: "It moves back" }).click()
+  await expect(room(page).locator(".lesson-reply")).toBeFocused()
+  await expect(room(page).getByRole("listitem").filter({ hasText: "your answer" })).toContainText("It moves back")
+  await expect(room(page).getByRole("listitem").filter({ hasText: "what the numbers say" })).toContainText(
+    "It moves forward",
+  )
+  const after = await number(page, "centreMm.forward")
+  expect(after).toBeGreaterThan(before)
+  const change = Number(after.toFixed(1)) - Number(before.toFixed(1))
+  await expect(room(page).locator(".lesson-reply")).toContainText(`+${change.toFixed(1)}`)
+  await expect(room(page).locator('[data-lesson-number="centreMm.forward"]')).toContainText(`held ${before.toFixed(1)}`)
+  expect(await barriers(page)).toEqual([])
+})
+
+test("The one number may be touched, in the picture and by its slider, and reaching the goal is said", async ({
+  page,
+}) => {
+  await lesson(page, "1-weight-forward")
+  await expect(room(page).locator("[data-handle]")).toHaveCount(0)
+  const slider = await untilTouch(page)
+  const knobs = room(page).locator("[data-handle]")
+  await expect(knobs).toHaveCount(1)
+  await expect(knobs).toHaveAttribute("data-handle", "front/weights:count")
+  expect(await barriers(page)).toEqual([])
+  await knobs.focus()
+  await page.keyboard.press("ArrowUp")
+  await expect(slider).toHaveValue("1")
+  await expect(room(page).getByText("Done.")).toHaveCount(0)
+  await slider.focus()
+  for (let presses = 0; presses < 3; presses++) await page.keyboard.press("ArrowRight")
+  await expect(slider).toHaveValue("4")
+  await expect(room(page).locator(".lesson-goal")).toContainText(/^Done\. With 4 discs/)
+  // The arrows were the slider's; the clicker's keys are the lesson's wherever the focus is.
+  await page.keyboard.press("PageUp")
+  await expect(heading(page)).toHaveText("What it is for")
+})
+
+for (const [width, height] of [
+  [1280, 720],
+  [3840, 2160],
+] as const) {
+  test(`On a big screen of ${width} × ${height} every step of every lesson has room for its idea and large numbers`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height })
+    for (const id of lessonIds) {
+      await lesson(page, id)
+      await room(page).getByRole("button", { name: "Big screen" }).click()
+      await expect(room(page)).toHaveClass(/lesson-big/)
+      for (;;) {
+        const place = `${id}, ${await room(page).locator(".lesson-count").textContent()}`
+        const measured = await page.locator(".lesson-idea").evaluate((idea) => ({
+          over: Math.max(idea.scrollHeight - idea.clientHeight, idea.scrollWidth - idea.clientWidth),
+          digits: Number.parseFloat(getComputedStyle(idea.querySelector(".lesson-number-text")!).fontSize),
+        }))
+        expect(measured.over, place).toBeLessThanOrEqual(0)
+        // As tall as a line of a poster: a fourteenth of the screen.
+        expect(measured.digits, place).toBeGreaterThan(height / 14)
+        if ((await on(page).textContent()) === "All lessons") break
+        const before = await room(page).textContent()
+        await page.keyboard.press("PageDown")
+        await expect(room(page)).not.toHaveText(before ?? "", { useInnerText: false })
+      }
+    }
+  })
+}
+
+test("The big screen has no barriers in the light or the dark, and Escape leaves it before the lesson", async ({
+  page,
+}) => {
+  for (const colorScheme of ["light", "dark"] as const) {
+    await page.emulateMedia({ colorScheme })
+    await lesson(page, "3-splay")
+    await room(page).getByRole("button", { name: "Big screen" }).click()
+    await page.keyboard.press("ArrowRight")
+    await page.keyboard.press("ArrowRight")
+    await expect(room(page).locator(".lesson-reply")).toBeVisible()
+    expect(await barriers(page)).toEqual([])
+  }
+  await page.keyboard.press("Escape")
+  await expect(room(page)).not.toHaveClass(/lesson-big/)
+  await page.keyboard.press("Escape")
+  await expect(room(page)).toHaveCount(0)
+})
+
+test("A lesson that is dropped is shown; a broken one is explained with its place and leaves the bench as it was", async ({
+  page,
+}) => {
+  await withoutWebGl(page)
+  await open(page)
+  const own = await numbersShown(page)
+  const text = lessonText("6-short-rod")
+  await dropFile(page, "mine.lesson.json", text.replace("The short rod", "Mine"))
+  await expect(room(page).getByRole("heading", { name: "Mine" })).toBeVisible()
+  await page.keyboard.press("Escape")
+
+  await dropFile(page, "mine.lesson.json", text.replace('"front/rod:lengthMm": 458', '"front/rod:lengthMm": -458'))
+  const notice = page.getByRole("alert")
+  await expect(notice).toContainText("“mine.lesson.json” was not opened; the bench is as it was.")
+  await expect(notice).toContainText("steps[1].predict.next.set.front/rod:lengthMm: -458 given")
+  await expect(room(page)).toHaveCount(0)
+  expectSameNumbers(await numbersShown(page), own)
+})
+
+test("A scene that is dropped during a lesson ends it and stands on the bench", async ({ page }) => {
+  await lesson(page, "2-longer-or-heavier")
+  await dropFile(page, "other.json", shippedText("short-hunting-rod"))
+  await expect(room(page)).toHaveCount(0)
+  await expect(nameField(page)).toHaveValue("Short rod for the woods")
+})
+
+test("A lesson in the address that does not come with the bench says so", async ({ page }) => {
+  await withoutWebGl(page)
+  await open(page, "./?lesson=unheard-of")
+  await expect(page.getByRole("alert")).toContainText('lesson "unheard-of" does not come with the bench')
+  await expect(handle(page, "front/rod:lengthMm")).toBeVisible()
+})
+
+test("A lesson is a picture in 3D where there can be one, with its side and its one handle", async ({ page }) => {
+  await open(page, "./?lesson=3-splay")
+  await expect(room(page).getByRole("application")).toHaveAttribute("aria-label", /from above/)
+  await untilTouch(page)
+  await expect(room(page).locator("[data-handle]")).toHaveCount(2)
+  await expect(room(page).locator('[data-handle="front/vbar/right:splayDeg"]')).toBeVisible()
+})
