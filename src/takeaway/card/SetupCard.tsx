@@ -28,7 +28,10 @@ export default function SetupCard({ onClose }: { onClose(): void }) {
   }, [])
   useEffect(() => {
     const listen = (event: KeyboardEvent) => {
-      if (event.key === "Escape") onClose()
+      if (event.key !== "Escape") return
+      // Else the dialog that comes back now takes the same key and closes as well.
+      event.preventDefault()
+      onClose()
     }
     window.addEventListener("keydown", listen)
     return () => window.removeEventListener("keydown", listen)
