@@ -36,6 +36,8 @@ export default defineConfig({
     baseURL: address,
     viewport: { width: 1280, height: 720 },
     deviceScaleFactor: 1,
+    // Each test's browser would keep the whole page; the test of that asks for it.
+    serviceWorkers: "block",
     screenshot: "only-on-failure",
     launchOptions: { executablePath: process.env.CHROMIUM_PATH, args: ["--no-sandbox"] },
   },

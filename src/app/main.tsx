@@ -27,6 +27,8 @@ async function start(host: HTMLElement): Promise<void> {
   listenForShortcuts(bench)
   followLinks(bench)
   whenReady(fetchRules)
+  // Not in development: a kept page would hide every change from it.
+  if (import.meta.env.PROD) whenReady(async () => (await import("./offline/keepOffline")).keepOffline(bench))
   followReadings(bench, async () => (await import("../scene/measure")).appliedSpreads)
   const access = { bench, frames: createFrameStore(bench.store, soon) }
   createRoot(host).render(
@@ -49,7 +51,8 @@ function whenReady(then: () => Promise<unknown>): void {
   const watch = new MutationObserver(() => {
     if (document.documentElement.dataset.ready !== "true") return
     watch.disconnect()
-    void then()
+    // Without a network nothing is lost but what it would have fetched.
+    then().catch(() => undefined)
   })
   watch.observe(document.documentElement, { attributeFilter: ["data-ready"] })
 }

@@ -5,7 +5,16 @@ import { build } from "vite"
 import { sourceStamp } from "../../src/report/source-stamp.mjs"
 
 const root = join(import.meta.dirname, "../..")
-const sources = ["src", "assets", "scenes", "index.html", "vite.config.ts", "tsconfig.json", "package-lock.json"]
+const sources = [
+  "src",
+  "assets",
+  "scenes",
+  "index.html",
+  "vite.config.ts",
+  "tests/tools/offline.ts",
+  "tsconfig.json",
+  "package-lock.json",
+]
 const stampFile = () => join(resolve(root, process.env.BENCH_DIST ?? "dist"), "built-from.txt")
 
 /** Builds the page into dist/ (or BENCH_DIST) and leaves there what it was built from. */
