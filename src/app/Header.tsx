@@ -1,4 +1,4 @@
-import { lazy, type ReactNode, Suspense, useId, useRef, useState } from "react"
+import { lazy, Suspense, useId, useRef, useState } from "react"
 import { newBench, openScene, redo, rename, undo } from "../commands/bench"
 import type { Command } from "../commands/command"
 import { pickFile } from "../files/openFile"
@@ -40,8 +40,8 @@ export function Header({ onSettings }: { onSettings(): void }) {
         </button>
         <SaveAs />
         <Away />
-        <StepButton command={undo}>Undo</StepButton>
-        <StepButton command={redo}>Redo</StepButton>
+        <StepButton command={undo} turn="M9 4 4.5 8.5 9 13M5 8.5h9a5.5 5.5 0 0 1 0 11h-4" />
+        <StepButton command={redo} turn="M15 4l4.5 4.5L15 13M19 8.5h-9a5.5 5.5 0 0 0 0 11h4" />
         <button type="button" onClick={onSettings} aria-haspopup="dialog">
           Settings
         </button>
@@ -66,7 +66,8 @@ function Away() {
   )
 }
 
-function StepButton({ command, children }: { command: Command; children: ReactNode }) {
+/** One step back or forward; `turn` is its arrow, in a square of 24. */
+function StepButton({ command, turn }: { command: Command; turn: string }) {
   const bench = useBench()
   const possible = useLive((state) => command.enabled?.(state) ?? true)
   const label = useLive(({ history }) => (command === undo ? history.past.at(-1) : history.future[0])?.label ?? "")
@@ -75,10 +76,14 @@ function StepButton({ command, children }: { command: Command; children: ReactNo
       type="button"
       // Stays focusable when nothing is left to undo, so that the keyboard is not thrown elsewhere.
       aria-disabled={!possible}
-      title={label === "" ? undefined : `${command.label}: ${label}`}
+      aria-label={command.label}
+      title={label === "" ? command.label : `${command.label}: ${label}`}
+      className="bar-step"
       onClick={() => possible && command.run(bench)}
     >
-      {children}
+      <svg viewBox="0 0 24 24" aria-hidden="true">
+        <path d={turn} />
+      </svg>
     </button>
   )
 }

@@ -5,7 +5,7 @@ const COLUMN_FROM = 760
 /** The page of a phone, which has the figures below the picture; the style sheet has the same. */
 export const STACKED = "(max-width: 700px)"
 const COLUMN = { width: 280, height: 372 }
-const ROW_HEIGHT = 150
+const ROW_HEIGHT = 168
 
 /** The buttons to look from elsewhere, over the picture's lower left corner, px. */
 const BUTTONS = { width: 420, height: 50 }

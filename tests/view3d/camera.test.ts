@@ -170,8 +170,8 @@ describe("the big figures", () => {
 
   it("cover the top of a narrower one, and nothing where they stand below it", () => {
     const figures = figuresPlace(684, false)
-    expect(figures.box).toEqual({ left: 0, top: 0, right: 684, bottom: 150 })
-    expect(insetsFor(684, 650, figures).top).toBeCloseTo(150 / 650, 12)
+    expect(figures.box).toEqual({ left: 0, top: 0, right: 684, bottom: 168 })
+    expect(insetsFor(684, 650, figures).top).toBeCloseTo(168 / 650, 12)
     expect(figuresPlace(390, true).box).toBeNull()
   })
 })
