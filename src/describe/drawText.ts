@@ -99,17 +99,20 @@ export function whySentence(change: DrawChange, units: UnitChoice): string {
 }
 
 /** "Drawn 512.0 mm: 121.3 N, 22.1 J stored": one place of the draw curve. */
-export const drawPointText = ({ drawMm, forceN, workJ }: WorkPoint, units: UnitChoice): string =>
-  `Drawn ${said(drawMm, "length", units)}: ${said(forceN, "newtons", units)}, ${energyText(workJ)} stored`
+export function drawPointText({ drawMm, forceN, workJ }: WorkPoint, units: UnitChoice, held?: number | null): string {
+  const words = `Drawn ${said(drawMm, "length", units)}: ${said(forceN, "newtons", units)}, ${energyText(workJ)} stored`
+  return held === undefined || held === null ? words : `${words}; the held bow ${said(held, "newtons", units)}`
+}
 
 export const energyText = (joule: number): string => `${fixed(joule, 1)}\u00a0J`
 
 /** The draw curve as a table for a spreadsheet. */
-export const drawCsv = ({ points }: DrawWork): string =>
+export const drawCsv = ({ points }: DrawWork, held?: readonly (number | null)[]): string =>
   csvText([
     { heading: "draw from grip mm", values: points.map(({ drawMm }) => drawMm) },
     { heading: "force N", values: points.map(({ forceN }) => forceN) },
     { heading: "stored energy J", values: points.map(({ workJ }) => workJ) },
+    ...(held === undefined ? [] : [{ heading: "force of the held bow N", values: held }]),
   ])
 
 /** Instead of the reading, while the drawn curve is that of the limbs before a change. */

@@ -48,6 +48,23 @@ export function drawWork(bow: Bow): Result<DrawWork> {
   return success({ points: points.value, storedJ: last.workJ, fullness, stringLength, sketch: false })
 }
 
+/**
+ * Force of another bow's curve at each of these draws, N, straight between its points; null where that bow is not yet
+ * drawn or is past its full draw.
+ */
+export function forcesAt({ points }: Pick<DrawWork, "points">, drawsMm: readonly number[]): (number | null)[] {
+  const [first, last] = [points[0]!.drawMm, points.at(-1)!.drawMm]
+  return drawsMm.map((draw) => {
+    if (draw < first || draw > last) return null
+    const next = Math.max(
+      1,
+      points.findIndex(({ drawMm }) => drawMm >= draw),
+    )
+    const [a, b] = [points[next - 1]!, points[next]!]
+    return a.forceN + ((b.forceN - a.forceN) * (draw - a.drawMm)) / (b.drawMm - a.drawMm)
+  })
+}
+
 /** The same where it costs next to nothing: for limbs whose curve has been solved, and for a sketch. Else null. */
 export function knownDrawWork(bow: Bow): Result<DrawWork> | null {
   if (bow.kind === "compound") return drawWork(bow)

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest"
-import { amoLengthMm, drawCsv } from "../../src/describe/drawText"
-import { drawWork, knownDrawWork } from "../../src/scene/drawWork"
+import { amoLengthMm, drawCsv, drawPointText } from "../../src/describe/drawText"
+import { drawWork, forcesAt, knownDrawWork } from "../../src/scene/drawWork"
 import { drawCurve } from "../../src/scene/sweeps"
 import { recurveBow, smallestDocument } from "./documents"
 import { drawnCompound, sceneOf } from "./scenes"
@@ -12,6 +12,8 @@ function workOf(bow: Parameters<typeof drawWork>[0]) {
   if (!work.ok) throw new Error(work.errors[0]?.message)
   return work.value
 }
+
+const units = { massUnit: "g", lengthUnit: "mm", forceUnit: "N" } as const
 
 test("a recurve's stored energy is the area under the draw curve of the report", () => {
   const { bow } = recurve()
@@ -71,4 +73,23 @@ test("the draw curve is saved with a line a point, unrounded", () => {
 
 test("AMO draw length counts 1.75 inches from the grip's pivot point", () => {
   expect(amoLengthMm(26.25 * 25.4)).toBeCloseTo(28 * 25.4, 9)
+})
+
+test("another bow's force stands at the same draws, and nowhere off its own way", () => {
+  const points = [
+    { drawMm: 200, forceN: 0, workJ: 0 },
+    { drawMm: 300, forceN: 50, workJ: 2.5 },
+    { drawMm: 500, forceN: 70, workJ: 14.5 },
+  ]
+  expect(forcesAt({ points }, [150, 200, 250, 300, 450, 500, 501])).toEqual([null, 0, 25, 50, 65, 70, null])
+})
+
+test("a bow held to compare has its own words and its own column", () => {
+  const point = { drawMm: 500, forceN: 70, workJ: 14.5 }
+  expect(drawPointText(point, units, 65)).toMatch(/ stored; the held bow 65\.0\u00a0N$/)
+  expect(drawPointText(point, units, null)).toMatch(/ stored$/)
+  const work = { points: [point], storedJ: 14.5, fullness: null, stringLength: null, sketch: true }
+  const lines = drawCsv(work, [null]).split("\r\n")
+  expect(lines[0]).toMatch(/,force of the held bow N$/)
+  expect(lines[1]).toMatch(/,$/)
 })

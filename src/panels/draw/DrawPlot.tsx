@@ -3,12 +3,14 @@ import { stringLengthText } from "../../describe/bowLength"
 import { CURVE_BEHIND, amoLengthMm, drawCsv, drawPointText, energyText, SKETCH_NOTE } from "../../describe/drawText"
 import { fixed, said, shownUnit, type UnitChoice } from "../../describe/format"
 import { problemText } from "../../describe/problemText"
-import { type DrawWork, drawWork } from "../../scene/drawWork"
+import { type DrawWork, drawWork, forcesAt } from "../../scene/drawWork"
 import type { LimbPlace } from "../../scene/limbPlace"
 import type { Bow } from "../../scene/schema"
+import { beside } from "../../state/compared"
+import { sameValue } from "../../state/same"
 import { useLive } from "../../state/useBench"
 import { Plot } from "../plot/Plot"
-import type { PlotContent } from "../plot/plotted"
+import type { PlotContent, PlotLine } from "../plot/plotted"
 import type { SaveTable } from "./DrawSheet"
 import { useDrawWork } from "./useDrawWork"
 
@@ -42,13 +44,18 @@ function Curve({ work, behind, bow, onSave }: CurveProps) {
   const limbs = useLive(({ evaluation }) => evaluation.now.limbs)
   const full = useLive(({ evaluation }) => evaluation.fullDraw.limbs)
   const units = useLive(({ preferences }) => preferences)
+  const other = useLive((state) => beside(state)?.scene.bow ?? null)
+  const held = useMemo(
+    () => (other === null || sameValue(other, bow) ? null : heldForces(other, work)),
+    [other, bow, work],
+  )
   const content = useMemo(
-    () => contentOf({ work, behind, bow, limbs, full }, units),
-    [work, behind, bow, limbs, full, units],
+    () => contentOf({ work, held, behind, bow, limbs, full }, units),
+    [work, held, behind, bow, limbs, full, units],
   )
   const say = useCallback(
-    (index: number) => (behind ? CURVE_BEHIND : drawPointText(work.points[index]!, units)),
-    [work, behind, units],
+    (index: number) => (behind ? CURVE_BEHIND : drawPointText(work.points[index]!, units, held?.[index])),
+    [work, held, behind, units],
   )
   const length = shownUnit("length", units)
   const force = shownUnit("newtons", units)
@@ -67,7 +74,7 @@ function Curve({ work, behind, bow, onSave }: CurveProps) {
         start={work.points.length - 1}
         xAxis={{ label: `drawn back from the grip, ${length.unit}`, decimals: length.decimals }}
         yAxis={{ label: `force, ${force.unit}`, span: [0, top], decimals: force.decimals }}
-        nameRoom={14}
+        nameRoom={held === null ? 14 : 44}
       />
       <dl className="figure-rows">
         <Row
@@ -105,7 +112,7 @@ function Curve({ work, behind, bow, onSave }: CurveProps) {
         type="button"
         onClick={() => {
           const now = drawWork(bow)
-          if (now.ok) onSave("draw-curve", drawCsv(now.value))
+          if (now.ok) onSave("draw-curve", drawCsv(now.value, held ?? undefined))
         }}
       >
         Save CSV
@@ -134,6 +141,8 @@ const BEHIND = { ink: "--ink-soft", dash: [2, 5], shaded: false } as const
 
 interface Drawn {
   readonly work: DrawWork
+  /** Forces of the bow held to compare at the same draws, N; null where its curve would be the same. */
+  readonly held: readonly (number | null)[] | null
   readonly behind: boolean
   readonly bow: Bow
   /** As held, and at full draw. */
@@ -141,7 +150,25 @@ interface Drawn {
   readonly full: LimbPlace
 }
 
-function contentOf({ work, behind, bow, limbs, full }: Drawn, units: UnitChoice): PlotContent {
+function heldForces(bow: Bow, { points }: DrawWork): (number | null)[] | null {
+  const other = drawWork(bow)
+  return other.ok
+    ? forcesAt(
+        other.value,
+        points.map(({ drawMm }) => drawMm),
+      )
+    : null
+}
+
+const heldLine = (forces: readonly (number | null)[], factor: number): PlotLine => ({
+  name: "held",
+  values: forces.map((force) => (force === null ? null : force * factor)),
+  width: 2,
+  ink: "--compared",
+  dash: [10, 3, 2, 3],
+})
+
+function contentOf({ work, held, behind, bow, limbs, full }: Drawn, units: UnitChoice): PlotContent {
   const length = shownUnit("length", units).factor
   const force = shownUnit("newtons", units).factor
   const amo = said(amoLengthMm(bow.drawLengthMm), "length", units)
@@ -157,6 +184,7 @@ function contentOf({ work, behind, bow, limbs, full }: Drawn, units: UnitChoice)
         ...(behind ? BEHIND : { ink: "--ink", shaded: true }),
         ...(work.sketch ? { dash: [8, 5] } : {}),
       },
+      ...(held === null ? [] : [heldLine(held, force)]),
     ],
     marks: [
       {
