@@ -17,6 +17,7 @@ export const nudgeWords = {
     roll: "Plus turns the top to the right, minus to the left.",
   },
   alike: "Each bow is at full draw with its arrow, level and upright, and turns about the grip.",
+  caution: "For looking at, not for trying: nobody knocks or pushes a bow that somebody draws.",
   swings: "Swing weights count as in a quick turn: they are dragged along by their joints only.",
   dropNote:
     "The shot is over and the hand opens: each bow, let down and without its arrow, turns about the grip under its own weight. Shown up to 30°, while the weight's arm is about what it was.",

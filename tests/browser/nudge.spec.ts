@@ -132,7 +132,12 @@ test("after the shot the fronts drop, the heavier in front the faster", async ({
   await expect(page.locator(".nudge-face")).toHaveCount(0)
   await time(page).fill("0.2")
   await expect(picture(page, "held", "pitch").locator(".nudge-angle")).toHaveText(/^\d+\.\d° down$/)
+  // The main picture plays it too, and lets go of it at its end.
+  const handles = page.locator(".stage-handles")
+  await expect(handles).toHaveAttribute("inert")
   expect(await barriers(page, ".nudge-sheet")).toEqual([])
+  await time(page).press("End")
+  await expect(handles).not.toHaveAttribute("inert")
 })
 
 test("the traces are saved as a table", async ({ page }) => {
@@ -141,4 +146,19 @@ test("the traces are saved as a table", async ({ page }) => {
   const saved = page.waitForEvent("download")
   await button(page, "Save CSV").click()
   expect((await saved).suggestedFilename()).toBe("nudge.csv")
+})
+
+test("on a phone the sheet fits, every control is large enough for a thumb, and nothing stands in anyone's way", async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 })
+  await besideAShorterRod(page)
+  await page.getByText("Stiffness and damping").click()
+  const sheet = page.locator(".nudge-sheet")
+  expect(await sheet.evaluate((one) => one.scrollWidth - one.clientWidth)).toBeLessThanOrEqual(0)
+  const low = await sheet
+    .locator("button, input:not([type=radio]), .choice-option, summary")
+    .evaluateAll((all) => all.filter((one) => one.getBoundingClientRect().height < 44).map((one) => one.outerHTML))
+  expect(low).toEqual([])
+  expect(await barriers(page, ".sheet")).toEqual([])
 })

@@ -1,11 +1,14 @@
 import { expect, test } from "vitest"
 import { bowLines, clockwise, enlargement, room, seen } from "../../src/clinic/nudge/bowLines"
 import { createClock } from "../../src/clinic/nudge/clock"
+import { playDrop } from "../../src/clinic/nudge/playDrop"
 import { contentOf, PLOTTED, tracesOf } from "../../src/clinic/nudge/traceContent"
 import { lastingOf, watch, type Watched, type WatchQuestion } from "../../src/clinic/nudge/watched"
 import { figuresOf } from "../../src/scene/figures"
 import { readScene } from "../../src/scene/parse"
+import { createBench } from "../../src/state/bench"
 import type { Beside } from "../../src/state/compared"
+import { playedNow } from "../../src/state/played"
 import { evaluationOf, sceneOf } from "../picture/pictures"
 import { discs, recurveBow, rigged, rod, smallestDocument, swing } from "../scene/documents"
 
@@ -115,4 +118,34 @@ test("the plots have the motion asked for of each bow, and everything that turns
 
 test("where nothing else turns there are no other lines", () => {
   expect(tracesOf(watched(asked({ kind: "drop", motion: "pitch" })), "pitch").others).toEqual([])
+})
+
+test("a drop plays in the main picture while the clock is between start and end, and ends with a change of the bow", () => {
+  const { scene } = present
+  const bench = createBench(scene)
+  const { evaluation } = bench.store.getState()
+  const bows = watch(evaluation, null, asked({ kind: "drop", motion: "pitch" }))
+  if (!bows.ok) throw new Error("no drop")
+  const [bow] = bows.value
+  const clock = createClock()
+  clock.setEnd(lastingOf(bow!))
+  const leave = playDrop(bench, evaluation, bow!.shot!, bow!.trace, clock)
+  const shown = () => bench.store.getState().played?.evaluation.now.pose ?? null
+  expect(shown()).toBeNull()
+  clock.seek(0.1)
+  expect(shown()!.slopeDeg).toBeCloseTo((bow!.trace.angles[100]![2] * 180) / Math.PI, 9)
+  expect(shown()!.draw).toBe(0)
+  clock.seek(99)
+  expect(shown()).toBeNull()
+  clock.seek(0.2)
+  expect(shown()).not.toBeNull()
+  leave()
+  expect(shown()).toBeNull()
+
+  playDrop(bench, evaluation, bow!.shot!, bow!.trace, clock)
+  bench.change("heavier", (draft) => {
+    draft.bow.riser.massG += 7
+  })
+  clock.seek(0.1)
+  expect(playedNow(bench.store.getState())).toBeNull()
 })

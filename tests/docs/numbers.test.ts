@@ -1,7 +1,11 @@
 /** Every number that the documents quote is tied here to what it comes from; a new one needs its line. */
-import { readFileSync } from "node:fs"
+import { readdirSync, readFileSync } from "node:fs"
 import { join } from "node:path"
 import { describe, expect, it } from "vitest"
+import { faces } from "../../src/clinic/nudge/asked"
+import { stringStiffness } from "../../src/core/nudge"
+import { ALIKE_SHARE } from "../../src/clinic/lessons/claims"
+import { readLesson } from "../../src/clinic/lessons/read"
 import { armDirection } from "../../src/core/rig"
 import { amoBowMm } from "../../src/describe/bowLength"
 import { liftSlopes } from "../../src/describe/liftText"
@@ -11,6 +15,7 @@ import { drawWork } from "../../src/scene/drawWork"
 import { evaluate } from "../../src/scene/evaluate"
 import { archerFields, mountFields, poseFields } from "../../src/scene/fields"
 import { FLATNESS_DEG } from "../../src/scene/hills"
+import { noseDrops, nudgeFields } from "../../src/scene/nudge"
 import { parseScene } from "../../src/scene/parse"
 import { type Quote, staleQuotes, untiedNumbers } from "./number-check"
 
@@ -30,7 +35,7 @@ function longBow() {
     draw: bow.drawLengthMm / 1e3,
     elbow: (archer.elbowElevationDeg * Math.PI) / 180,
   })
-  return { bow, slopes, work: work.value }
+  return { bow, slopes, work: work.value, fullDraw: evaluation.value.fullDraw }
 }
 
 /** Fullness of the measured recurves of Tuijn and Kooi, European Journal of Physics 13 (1992), Table I: J, N and m. */
@@ -119,12 +124,81 @@ const readme: readonly Quote[] = [
     holds: () => expect(amoBowMm(0)).toBeCloseTo(3 * 25.4, 12),
   },
   {
+    words: "where the arrow would have gone at 18, 30, 50 and 70 m",
+    holds: () => expect(Object.keys(faces)).toEqual(["18", "30", "50", "70"]),
+  },
+  {
+    words: "*String held* is 2·T·L²/ℓ against pitch and yaw",
+    holds: () => expect(stringStiffness(130, 0.7, 0.9)).toBeCloseTo((2 * 130 * 0.7 ** 2) / 0.9, 12),
+  },
+  {
+    words: "16 ms after the nudge unless you say otherwise",
+    holds: () => expect(nudgeFields.leavesS.fallback).toBe(0.016),
+  },
+  {
+    words: "A short rod is lighter in front and yet may drop faster",
+    holds: () => {
+      const text = read("scenes/target-recurve-straight-bar.json")
+      const bows = [text, text.replace('"lengthMm": 730,', '"lengthMm": 580,')].map((each) => {
+        const scene = parseScene(each)
+        const evaluation = scene.ok ? evaluate(scene.value) : scene
+        if (!evaluation.ok) throw new Error("not a bow")
+        return evaluation.value
+      })
+      const drops = noseDrops(bows)
+      if (!drops.ok) throw new Error("no drop")
+      const [long, short] = drops.value
+      expect(short!.bow.noseDown).toBeLessThan(long!.bow.noseDown)
+      expect(short!.trace.angles.at(-1)![2]).toBeLessThan(long!.trace.angles.at(-1)![2])
+    },
+  },
+  {
     words: "over slopes from −30° to 30°: 0 holds alike on every hill",
     holds: () => expect(FLATNESS_DEG).toBe(30),
   },
 ]
 
+const exampleHolds = async () => {
+  const example = /```json\n([\s\S]*?)```/.exec(read("README.md"))?.[1] ?? ""
+  const lesson = await readLesson(example, async (name) => parseScene(read(`scenes/${name}.json`)))
+  if (!lesson.ok) throw new Error(JSON.stringify(lesson.errors))
+  const [{ asked }] = lesson.value.steps.slice(-1) as [(typeof lesson.value.steps)[number]]
+  // What the goal asks lies between the two lengths of the example.
+  expect(asked.now.figures.noseDownNm).toBeLessThan(0.6)
+  expect(lesson.value.steps[0]?.asked.now.figures.noseDownNm).toBeGreaterThan(0.7)
+}
+
+const lessons: readonly Quote[] = [
+  ...['"version": 1', '"front/rod:lengthMm": 300', '"between": [0.6, 0.7]'].map((words) => ({
+    words,
+    holds: exampleHolds,
+  })),
+  {
+    words: "*Lessons* in the header has nine short ones",
+    holds: () => expect(readdirSync(join(root, "scenes/lessons"))).toHaveLength(9),
+  },
+  { words: "`?lesson=4-droop`", holds: () => expect(read("scenes/lessons/4-droop.json")).toContain("Droop") },
+  { words: "(by a fiftieth at most)", holds: () => expect(ALIKE_SHARE).toBe(1 / 50) },
+]
+
 const developers: readonly Quote[] = [
+  {
+    words: "The hold by the string is the plain 2·T·L²/ℓ",
+    holds: () => expect(stringStiffness(130, 0.7, 0.9)).toBeCloseTo((2 * 130 * 0.7 ** 2) / 0.9, 12),
+  },
+  {
+    words:
+      "yaw alone would get 2·T·a·L/ℓ, where a is how far the string's ends are behind the grip: about half as much",
+    holds: () => {
+      // The work of both tensions when the bow yaws by φ and the nock stays: the bend of 2·T·ℓ(φ) at φ = 0.
+      const [behind, out, draw, tension, step] = [0.31, 0.74, 0.67, 130, 1e-4]
+      const length = (turn: number) => Math.hypot(draw - behind * Math.cos(turn), behind * Math.sin(turn), out)
+      const bend = (2 * tension * 2 * (length(step) - length(0))) / step ** 2
+      expect(bend).toBeCloseTo((2 * tension * behind * draw) / length(0), 4)
+      const { fullDraw } = longBow()
+      expect(-fullDraw.limbs.stringEnds[0][0] / fullDraw.limbs.draw).toBeCloseTo(0.5, 1)
+    },
+  },
   {
     words: "a mount's angles default to 0; the elbow to 3°",
     holds: () => {
@@ -135,7 +209,7 @@ const developers: readonly Quote[] = [
 ]
 
 describe.each([
-  ["README.md", readme],
+  ["README.md", [...readme, ...lessons]],
   ["DEVELOPERS.md", developers],
 ])("%s", (document, quotes) => {
   it("quotes no number that is not tied to what it comes from", () => {

@@ -7,8 +7,8 @@ import { ask, useAsked } from "./asked"
 
 const done = success(undefined)
 
-/** What is done to the bows: how, which way and how much. */
-export function Asking() {
+/** What is done to the bows: how, which way and how much. `swinging`: there is a swing weight. */
+export function Asking({ swinging }: { readonly swinging: boolean }) {
   const { kind, motion, impulse, push, lastingS } = useAsked()
   return (
     <section>
@@ -67,8 +67,9 @@ export function Asking() {
             </>
           )}
           <p className="hills-note">
-            {nudgeWords.positive[motion]} {nudgeWords.alike}
+            {nudgeWords.positive[motion]} {nudgeWords.alike} {swinging && nudgeWords.swings}
           </p>
+          <p className="hills-note">{nudgeWords.caution}</p>
         </>
       )}
     </section>

@@ -11,6 +11,7 @@ import { Asking } from "./Asking"
 import { useAsked } from "./asked"
 import { createClock } from "./clock"
 import { Drops } from "./Drops"
+import { playDrop } from "./playDrop"
 import { Holding } from "./Holding"
 import "./nudge.css"
 import { Pictures } from "./Pictures"
@@ -45,9 +46,17 @@ export default function NudgeSheet({ onSave }: Props) {
   const end = bows.ok ? lastingOf(bows.value[0]!) : 0
   useEffect(() => clock.setEnd(end), [clock, end])
   const dropping = kind === "drop"
+  const swinging = [evaluation, other?.evaluation].some((each) =>
+    each?.now.parts.some(({ hung }) => hung !== undefined),
+  )
+  useEffect(() => {
+    const bow = bows.ok ? bows.value[0] : undefined
+    if (bow === undefined || bow.shot === null) return
+    return playDrop(bench, bow.evaluation, bow.shot, bow.trace, clock)
+  }, [bench, bows, clock])
   return (
     <div className="hills-sheet nudge-sheet">
-      <Asking />
+      <Asking swinging={swinging} />
       {!bows.ok && <p className="problem">{bows.errors.map(({ message }) => message).join("; ")}.</p>}
       {bows.ok && (
         <>

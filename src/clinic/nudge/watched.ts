@@ -15,6 +15,8 @@ export interface Watched {
   /** As it stands in plots and tables. */
   readonly name: string
   readonly evaluation: Evaluation
+  /** The bow just after the shot, where that is what is watched. */
+  readonly shot: Evaluation | null
   /** The bow as it is while it turns. */
   readonly balance: PoseBalance
   readonly tensor: Tensor
@@ -31,10 +33,11 @@ export function watch(evaluation: Evaluation, beside: Beside | null, asked: Watc
     const drops = noseDrops(bows.map((bow) => bow.evaluation))
     if (!drops.ok) return drops
     return success(
-      drops.value.map(({ bow: { balance }, trace }, index) => ({
+      drops.value.map(({ bow: { evaluation: shot }, trace }, index) => ({
         ...bows[index]!,
-        balance,
-        tensor: quickTensor(balance),
+        shot,
+        balance: shot.now,
+        tensor: quickTensor(shot.now),
         trace,
       })),
     )
@@ -44,7 +47,7 @@ export function watch(evaluation: Evaluation, beside: Beside | null, asked: Watc
     const trace = nudgeTrace(bow.evaluation, { ...asked, kind: asked.kind })
     if (!trace.ok) return trace
     const balance = bow.evaluation.fullDraw
-    watched.push({ ...bow, balance, tensor: quickTensor(balance), trace: trace.value })
+    watched.push({ ...bow, shot: null, balance, tensor: quickTensor(balance), trace: trace.value })
   }
   return success(watched)
 }

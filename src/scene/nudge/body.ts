@@ -1,7 +1,7 @@
 import { hingedTensor, tensorOf } from "../../core/nudge"
 import { addTensors, compose, scaleTensor, type Tensor, type Vec3 } from "../../core/solids"
 import { freeTurnInertia, pendulumOf } from "../../core/swing"
-import { evaluate, type PoseBalance } from "../evaluate"
+import { evaluate, type Evaluation, type PoseBalance } from "../evaluate"
 import { type Result, success } from "../errors"
 import type { Scene } from "../schema"
 
@@ -29,7 +29,7 @@ export function quickTensor({ aboutOrigin, parts }: PoseBalance): Tensor {
 
 /** The bow just after the shot, SI: let down, without its arrow, level and upright. */
 export interface ShotBow {
-  readonly balance: PoseBalance
+  readonly evaluation: Evaluation
   /** N·m about the grip; positive lowers the front. */
   readonly noseDown: number
   /** About the grip, swing weights hanging free, kg·m². */
@@ -41,5 +41,5 @@ export function shotBow(scene: Scene): Result<ShotBow> {
   const shot = evaluate({ ...scene, pose: { draw: 0, slopeDeg: 0, cantDeg: 0 } })
   if (!shot.ok) return shot
   const { now } = shot.value
-  return success({ balance: now, noseDown: now.noseDown, pitchInertia: quickTensor(now).zz })
+  return success({ evaluation: shot.value, noseDown: now.noseDown, pitchInertia: quickTensor(now).zz })
 }
