@@ -68,7 +68,8 @@ const folders = ["scenes", "scenes/kits", "scenes/lessons"]
 
 /**
  * Puts the `*.json` of each folder beside the page, with an `index.json` listing `{ file, name }` of each, and what a
- * lesson is about, in order of file name. They are fetched one at a time when asked for; the built folder holds all of them.
+ * lesson is about, in order of file name. They are fetched one at a time when asked for; the built folder holds all of
+ * them.
  */
 function scenes(): Plugin {
   return {

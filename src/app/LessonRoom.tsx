@@ -2,11 +2,12 @@ import { useCallback, useEffect, useMemo, useState } from "react"
 import { LessonList, type ListedLesson } from "../clinic/lessons/LessonList"
 import { LessonPlayer } from "../clinic/lessons/LessonPlayer"
 import { createPlayer, type Player } from "../clinic/lessons/player"
+import { presentation } from "../clinic/lessons/present"
 import { readLesson } from "../clinic/lessons/read"
 import { fetchShipped } from "../files/shipped"
 import { fetchLesson, shippedLessons } from "../files/shippedLessons"
 import { success } from "../scene/errors"
-import type { Bench } from "../state/bench"
+import type { Bench, BenchState } from "../state/bench"
 import { createFrameStore, soon } from "../state/frame"
 import type { LessonAsked } from "../state/lesson"
 import { BenchContext, useBench, useLive } from "../state/useBench"
@@ -25,7 +26,7 @@ export default function LessonRoom({ asked }: { asked: LessonAsked }) {
     <>
       {asked.kind === "list" ? <ShippedList onLeave={leave} /> : <Shown asked={asked} onLeave={leave} />}
       {problem && (
-        <div className="lesson-notice">
+        <div className="bench lesson-notice">
           <NoticeBar />
         </div>
       )}
@@ -53,6 +54,7 @@ function ShippedList({ onLeave }: { onLeave(): void }) {
     <LessonList
       lessons={lessons}
       onChoose={({ id }) => bench.setView({ lesson: { kind: "shipped", id } })}
+      onShow={() => bench.setView({ lesson: { kind: "bench" } })}
       onLeave={onLeave}
     />
   )
@@ -66,12 +68,12 @@ function Shown({ asked, onLeave }: { asked: AskedOne; onLeave(): void }) {
   const [player, setPlayer] = useState<Player | null>(null)
   useEffect(() => {
     let wanted = true
-    const preferences = bench.store.getState().preferences
+    const state = bench.store.getState()
     setPlayer(null)
-    void read(asked).then((staged) => {
+    void read(asked, state).then((staged) => {
       if (!wanted) return
-      if (staged.ok) return setPlayer(createPlayer(staged.value, preferences))
-      const name = asked.kind === "shipped" ? asked.id : asked.name
+      if (staged.ok) return setPlayer(createPlayer(staged.value, state.preferences))
+      const name = asked.kind === "shipped" ? asked.id : asked.kind === "file" ? asked.name : state.scene.name
       const text = `The lesson “${name}” was not opened; the bench is as it was.`
       bench.setView({ lesson: null, notice: { tone: "problem", text, errors: staged.errors } })
     })
@@ -80,16 +82,29 @@ function Shown({ asked, onLeave }: { asked: AskedOne; onLeave(): void }) {
     }
   }, [asked, bench])
   return player === null ? null : (
-    <OwnBench player={player} onLeave={onLeave} onList={() => bench.setView({ lesson: { kind: "list" } })} />
+    <OwnBench
+      player={player}
+      show={asked.kind === "bench"}
+      onLeave={onLeave}
+      onList={() => bench.setView({ lesson: { kind: "list" } })}
+    />
   )
 }
 
-async function read(asked: AskedOne) {
+async function read(asked: AskedOne, state: BenchState) {
+  if (asked.kind === "bench") return success(presentation(state))
   const text = asked.kind === "shipped" ? await fetchLesson(asked.id) : success(asked.text)
   return text.ok ? readLesson(text.value, fetchShipped) : text
 }
 
-function OwnBench({ player, onLeave, onList }: { player: Player; onLeave(): void; onList(): void }) {
+interface OwnBenchProps {
+  readonly player: Player
+  readonly show: boolean
+  onLeave(): void
+  onList(): void
+}
+
+function OwnBench({ player, show, onLeave, onList }: OwnBenchProps) {
   const access = useMemo(
     () => ({ bench: player.bench, frames: createFrameStore(player.bench.store, soon) }),
     [player.bench],
@@ -98,6 +113,7 @@ function OwnBench({ player, onLeave, onList }: { player: Player; onLeave(): void
     <BenchContext value={access}>
       <LessonPlayer
         player={player}
+        show={show}
         picture={(big) => (big ? <BigPicture /> : <Stage />)}
         onLeave={onLeave}
         onList={onList}

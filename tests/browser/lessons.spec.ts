@@ -49,7 +49,8 @@ test("A lesson is chosen from the list, and leaving it brings back the bench, it
   const own = await numbersShown(page)
   const opener = page.getByRole("button", { name: "Lessons", exact: true })
   await opener.click()
-  await expect(room(page).getByRole("listitem")).toHaveCount(lessonIds.length)
+  // And the way to show the bow on the bench.
+  await expect(room(page).getByRole("listitem")).toHaveCount(lessonIds.length + 1)
   expect(await barriers(page)).toEqual([])
   await room(page).getByRole("button", { name: "Longer or heavier?" }).click()
   await expect(heading(page)).toBeFocused()
@@ -178,6 +179,38 @@ test("A lesson that is dropped is shown; a broken one is explained with its plac
   await expect(notice).toContainText("steps[1].predict.next.set.front/rod:lengthMm: -458 given")
   await expect(room(page)).toHaveCount(0)
   expectSameNumbers(await numbersShown(page), own)
+})
+
+test("The bow on the bench is shown on the big screen, one idea at a time, against the held setup", async ({
+  page,
+}) => {
+  await withoutWebGl(page)
+  await open(page)
+  await page.getByRole("button", { name: "Hold to compare" }).click()
+  await press(page, "front/rod:lengthMm", "Shift+ArrowDown", 3)
+  const own = await numbersShown(page)
+  await page.getByRole("button", { name: "Lessons", exact: true }).click()
+  await room(page).getByRole("button", { name: "Show the bow on the bench" }).click()
+  await expect(room(page)).toHaveClass(/lesson-big/)
+  expect(await number(page, "centreMm.forward")).toBeCloseTo(own["centreMm.forward"]!, 6)
+  await expect(room(page).locator('[data-lesson-number="centreMm.forward"]')).toContainText(/held .*, now −/)
+  await expect(room(page).locator(".flat-beside")).toBeVisible()
+  expect(await barriers(page)).toEqual([])
+  await page.keyboard.press("PageDown")
+  await expect(heading(page)).toHaveText("What the hand holds")
+  expect(await number(page, "massG")).toBeCloseTo(own.massG!, 6)
+  await room(page).getByRole("button", { name: "Back to the bench" }).click()
+  expectSameNumbers(await numbersShown(page), own)
+})
+
+test("A broken scene that is dropped during a lesson is explained over it", async ({ page }) => {
+  await lesson(page, "2-longer-or-heavier")
+  await dropFile(page, "broken.json", "{")
+  const notice = page.locator(".lesson-notice").getByRole("alert")
+  await expect(notice).toContainText("“broken.json” was not opened")
+  await notice.getByRole("button", { name: "Close" }).click()
+  await expect(notice).toHaveCount(0)
+  await expect(heading(page)).toBeVisible()
 })
 
 test("A scene that is dropped during a lesson ends it and stands on the bench", async ({ page }) => {

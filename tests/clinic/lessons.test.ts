@@ -1,10 +1,13 @@
 import { describe, expect, test } from "vitest"
-import { ALIKE_SHARE, holds } from "../../src/clinic/lessons/claims"
+import { ALIKE_SHARE, holds, numberOf } from "../../src/clinic/lessons/claims"
 import { createPlayer, isOpen, numbersAt } from "../../src/clinic/lessons/player"
+import { presentation } from "../../src/clinic/lessons/present"
 import { readLesson } from "../../src/clinic/lessons/read"
 import { filled } from "../../src/clinic/lessons/words"
+import { holdToCompare } from "../../src/commands/compare"
 import { setNumber } from "../../src/commands/numbers"
 import { slotNamed } from "../../src/scene/slots"
+import { createBench } from "../../src/state/bench"
 import { defaultPreferences } from "../../src/state/preferences"
 import { sceneFile } from "./shippedLessons"
 
@@ -103,6 +106,11 @@ describe("a lesson's file", () => {
     expect(await broken(({ steps }) => delete steps[0]!.scene)).toContain(
       "steps[0].scene: is missing; the first step needs a scene",
     )
+  })
+
+  test("with more scenes than anyone shows is refused before they are looked at", async () => {
+    const scenes = Object.fromEntries(Array.from({ length: 25 }, (_, index) => [`bow ${index}`, "beginner-one-rod"]))
+    expect(await refused({ ...lesson(), scenes })).toEqual(["scenes: 25 given; at most 24 scenes are taken"])
   })
 
   test("that sets a number the scene has not, or off its range, names the number", async () => {
@@ -209,6 +217,29 @@ describe("a lesson's words", () => {
     expect(filled("{goal}", steps[2]!.asked, defaultPreferences)).toBe("1620 to 1660\u00a0g")
     expect(filled("{now nothing}", asked, defaultPreferences)).toBe("–")
   })
+})
+
+test("A bow that is shown has its ideas in turn, each with numbers it has, against the held setup if there is one", async () => {
+  const bench = createBench((await staged()).steps[0]!.asked.now.scene)
+  setNumber.run(bench, { key: "pose:slopeDeg", value: 7 })
+  const alone = presentation(bench.store.getState())
+  expect(alone.steps.map(({ asked }) => asked.held)).toEqual(alone.steps.map(() => null))
+  holdToCompare.run(bench, undefined)
+  setNumber.run(bench, { key: "front/weights:count", value: 5 })
+  const { lesson, steps } = presentation(bench.store.getState())
+  expect(lesson.name).toBe("First bow with one rod")
+  expect(steps.length).toBeGreaterThanOrEqual(4)
+  for (const { step, asked } of steps) {
+    expect(filled(step.say, asked, defaultPreferences)).not.toMatch(/[{}–]/)
+    expect(step.numbers?.length).toBeGreaterThan(0)
+    for (const key of step.numbers ?? []) expect(numberOf(asked.now.figures, key), key).not.toBeNull()
+    // Three discs of 28 g apart, and held alike.
+    expect(asked.now.figures.massG - asked.held!.figures.massG).toBeCloseTo(84, 9)
+    expect(asked.held!.scene.pose).toEqual(asked.now.scene.pose)
+  }
+  const player = createPlayer({ lesson, steps }, defaultPreferences)
+  for (let presses = 0; presses < 7; presses++) player.forward()
+  expect(player.store.getState().at).toBe(steps.length - 1)
 })
 
 describe("a lesson that is shown", () => {

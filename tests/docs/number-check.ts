@@ -3,7 +3,7 @@ export interface Quote {
   /** As it stands in the document, line breaks as spaces, with every digit it answers for. */
   readonly words: string
   /** Fails where the code says otherwise. */
-  readonly holds: () => void
+  readonly holds: () => void | Promise<void>
 }
 
 /** What is written in digits but quotes no number: names of things, and the marks of numbered lists. */

@@ -12,11 +12,13 @@ interface Props {
   /** "failed" when it could not be fetched, null while it is on its way. */
   readonly lessons: readonly ListedLesson[] | "failed" | null
   onChoose(lesson: ListedLesson): void
+  /** Shows the bow on the bench. */
+  onShow(): void
   onLeave(): void
 }
 
 /** The lessons that come with the bench, over the whole page. */
-export function LessonList({ lessons, onChoose, onLeave }: Props) {
+export function LessonList({ lessons, onChoose, onShow, onLeave }: Props) {
   const id = useId()
   const heading = useRef<HTMLHeadingElement>(null)
   useEffect(() => heading.current?.focus(), [])
@@ -54,6 +56,14 @@ export function LessonList({ lessons, onChoose, onLeave }: Props) {
             ))}
           </ul>
         )}
+        <ul>
+          <li>
+            <button type="button" onClick={onShow}>
+              <strong>{words.present}</strong>
+              <span>{words.presentAbout}</span>
+            </button>
+          </li>
+        </ul>
         <p className="lesson-own">{words.ownLessons}</p>
       </div>
     </div>

@@ -17,15 +17,17 @@ interface Props {
   picture(big: boolean): ReactNode
   onLeave(): void
   onList(): void
+  /** For a bow that is shown and not a lesson: on the big screen from the start. */
+  readonly show?: boolean
 }
 
 /** A lesson over the whole page: the picture, one idea beside it, and the way on. Stands in the lesson's own bench. */
-export function LessonPlayer({ player, picture, onLeave, onList }: Props) {
+export function LessonPlayer({ player, picture, onLeave, onList, show = false }: Props) {
   const { steps, lesson } = player.staged
   const state = usePlayerState(player)
   const { at, answers } = state
   const open = isOpen(player.staged, state)
-  const [big, setBig] = useBigScreen()
+  const [big, setBig] = useBigScreen(show)
   const leave = useCallback(() => (big ? setBig(false) : onLeave()), [big, setBig, onLeave])
   useStepKeys(player, leave)
   const title = useId()
@@ -49,7 +51,7 @@ export function LessonPlayer({ player, picture, onLeave, onList }: Props) {
           {big ? words.usualSize : words.big}
         </button>
         <button type="button" onClick={onLeave}>
-          {words.leave}
+          {show ? words.endShow : words.leave}
         </button>
       </header>
       <div className="lesson-main">

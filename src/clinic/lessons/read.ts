@@ -4,6 +4,9 @@ import type { Scene } from "../../scene/schema"
 import { parseLesson } from "./parse"
 import { type StagedLesson, stageLesson } from "./stage"
 
+/** One for each step, and room to spare: more would only keep the page busy. */
+const MAX_SCENES = 24
+
 /**
  * A lesson from the text of a file, ready to be shown.
  *
@@ -15,9 +18,14 @@ export async function readLesson(
 ): Promise<Result<StagedLesson>> {
   const lesson = parseLesson(text)
   if (!lesson.ok) return lesson
+  const named = Object.entries(lesson.value.scenes)
+  if (named.length > MAX_SCENES) {
+    const message = `${named.length} given; at most ${MAX_SCENES} scenes are taken`
+    return failure({ code: "not-allowed", path: "scenes", message })
+  }
   const scenes = new Map<string, Scene>()
   const errors: SceneError[] = []
-  for (const [name, given] of Object.entries(lesson.value.scenes)) {
+  for (const [name, given] of named) {
     const scene = typeof given === "string" ? await shipped(given) : readScene(given)
     if (scene.ok) scenes.set(name, scene.value)
     else errors.push(...scene.errors.map((error) => ({ ...error, path: placed(name, error.path) })))

@@ -2,9 +2,9 @@ import { useCallback, useEffect, useState } from "react"
 
 /**
  * Whether the view for a projector is on. It takes the whole screen where the browser lets it; leaving the whole screen
- * by the browser's own key ends it too.
+ * by the browser's own key ends it too. `atOnce`: it is on from the start.
  */
-export function useBigScreen(): [boolean, (big: boolean) => void] {
+export function useBigScreen(atOnce: boolean): [boolean, (big: boolean) => void] {
   const [big, setBig] = useState(false)
   const set = useCallback((wanted: boolean) => {
     setBig(wanted)
@@ -13,6 +13,9 @@ export function useBigScreen(): [boolean, (big: boolean) => void] {
     if (wanted) void page.requestFullscreen?.().catch(() => undefined)
     else if (document.fullscreenElement !== null) void document.exitFullscreen().catch(() => undefined)
   }, [])
+  useEffect(() => {
+    if (atOnce) set(true)
+  }, [atOnce, set])
   useEffect(() => {
     const changed = () => {
       if (document.fullscreenElement === null) setBig(false)

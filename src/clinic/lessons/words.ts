@@ -110,10 +110,13 @@ export const bothArms = (title: string): string => `${title} (both sides alike)`
 export const words = {
   lessons: "Lessons",
   choose: "Each takes a few minutes: look, foretell, try. The bow on your bench stays as it is.",
+  present: "Show the bow on the bench",
+  presentAbout: "One idea at a time, on a big screen; against the held setup if there is one.",
   ownLessons: "A lesson of your own is a file: drop it on the page, or open it like a setup.",
   listAway: "The list could not be fetched. Is the network there?",
   loading: "Loading…",
   leave: "Leave the lesson",
+  endShow: "Back to the bench",
   close: "Back to the bench",
   all: "All lessons",
   back: "Back",
@@ -127,4 +130,24 @@ export const words = {
   notSo: "Not so.",
   done: "Done.",
   keys: "Page down or → goes on, page up or ← goes back, and so does a presenter's clicker. Escape leaves.",
+} as const
+
+/** What is said of a bow that is shown, one idea after the other. */
+export const ideas = {
+  balance: {
+    heading: "Where it balances",
+    say: "On one finger it would rest {now centreMm.forward} ahead of the grip. A minus in height is below the grip.",
+  },
+  hand: {
+    heading: "What the hand holds",
+    say: "All of {now massG}, and the pull of the nose: weight times the level distance from the grip.",
+  },
+  drawn: {
+    heading: "At full draw",
+    say: "The line of pull lifts the front with {now fullDraw.liftNm}, the rig drops it with {now fullDraw.noseDownNm}. This is left over: plus raises the front.",
+  },
+  turning: {
+    heading: "How hard it is to turn",
+    say: "Pitch is the front rising and dropping, yaw is swinging left and right, roll is canting.",
+  },
 } as const
