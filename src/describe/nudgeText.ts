@@ -75,9 +75,11 @@ export function holdText({ pitch, yaw, roll, damping }: HandHold, tensor: Tensor
   return `Stiffness ${stiffness}; damping ${damping === 0 ? "none" : `${fixed(damping, 2)}\u00a0N·m·s/rad`}${share}.`
 }
 
-/** "Drawn turning 50 times as far as it does." */
-export const enlargedText = (factor: number): string =>
-  factor === 1 ? "Drawn as far as it turns." : `Drawn turning ${factor} times as far as it does, both bows alike.`
+/** "Drawn turning 50 times as far as it does, both bows alike." */
+export const enlargedText = (factor: number, bows: number): string =>
+  factor === 1
+    ? "Drawn as far as it turns."
+    : `Drawn turning ${factor} times as far as it does${bows > 1 ? ", both bows alike" : ""}.`
 
 /** What of a face is drawn, when the middle of it is seen `zoom` times nearer. */
 export const faceText = (centimetres: number, zoom: number): string =>

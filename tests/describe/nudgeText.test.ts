@@ -59,8 +59,9 @@ test("a hold that is not offered is explained by the setups that have none", () 
 })
 
 test("what is drawn larger than it is says so", () => {
-  expect(enlargedText(1)).toBe("Drawn as far as it turns.")
-  expect(enlargedText(50)).toContain("50 times as far as it does")
+  expect(enlargedText(1, 2)).toBe("Drawn as far as it turns.")
+  expect(enlargedText(50, 2)).toBe("Drawn turning 50 times as far as it does, both bows alike.")
+  expect(enlargedText(50, 1)).toBe("Drawn turning 50 times as far as it does.")
   expect(faceText(122, 1)).toBe("Ten rings on 122\u00a0cm, the size that is usual at this distance.")
   expect(faceText(40, 8)).toContain("seen 8 times nearer")
 })

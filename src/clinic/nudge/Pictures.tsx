@@ -50,7 +50,7 @@ export function Pictures({ bows, motion, alone, clock }: Props) {
           </div>
         ))}
       </div>
-      <p className="hills-note">{enlargedText(factor)}</p>
+      <p className="hills-note">{enlargedText(factor, bows.length)}</p>
     </>
   )
 }
