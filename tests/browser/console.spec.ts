@@ -4,6 +4,9 @@ import { handle, handleValue, open, press } from "./page"
 /** What a driver that draws in software says of its own speed. */
 const DRIVER = /GL Driver Message/
 
+// Blocked as elsewhere, the worker's registration would complain.
+test.use({ serviceWorkers: "allow" })
+
 test("the console has no warning and no error, on opening nor with a drag, another view and every sheet", async ({
   page,
 }) => {
