@@ -111,6 +111,12 @@ function SetupName() {
       <span className="bar-state">
         {unsaved ? "not saved to a file yet" : fileName === null ? "as shipped" : `saved in ${fileName}`}
       </span>
+      {/* Where there is no room for that. */}
+      {unsaved && (
+        <span className="bar-state bar-state-short" aria-hidden="true">
+          unsaved
+        </span>
+      )}
     </div>
   )
 }

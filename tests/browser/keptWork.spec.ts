@@ -49,7 +49,7 @@ test("work that makes room for another scene outlives its edits and a reload, an
   await page.keyboard.press("Enter")
   await expect(nameField(page)).toHaveValue(FIRST)
   await expect.poll(() => handleValue(rod)).toBe(first)
-  await expect(page.getByText("not saved to a file yet")).toBeVisible()
+  await expect(page.getByText("unsaved", { exact: true })).toBeVisible()
 
   // What was on the bench is kept in its turn, and undo changes the two back.
   await kept.click()
