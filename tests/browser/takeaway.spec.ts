@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs"
+import { join } from "node:path"
 import { type Download, expect, type Page, test } from "@playwright/test"
 import { decodeQR } from "./printed"
 import { serializeScene } from "../../src/scene/serialize"
@@ -233,3 +234,17 @@ const coloursOf = (page: Page, png: Buffer): Promise<number> =>
     },
     `data:image/png;base64,${png.toString("base64")}`,
   )
+
+// Written on demand only: a test run leaves the working tree as it was.
+if (process.env.BENCH_PICTURES === "1") {
+  test("the picture of a setup card for the README", async ({ page }) => {
+    await page.setViewportSize({ width: 900, height: 1300 })
+    await page.emulateMedia({ colorScheme: "light" })
+    await openFlat(page, "target-recurve-drooped-bar")
+    await share(page)
+    await button(page, "Setup card…").click()
+    await page.getByLabel("A4", { exact: true }).check()
+    await expect(page.locator(".card-drawing svg")).toBeVisible()
+    await page.locator(".card-sheet").screenshot({ path: join(import.meta.dirname, "../../assets/card.png") })
+  })
+}
