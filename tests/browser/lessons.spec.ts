@@ -181,6 +181,28 @@ test("A lesson that is dropped is shown; a broken one is explained with its plac
   expectSameNumbers(await numbersShown(page), own)
 })
 
+test.describe("on a phone", () => {
+  test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true })
+
+  test("The picture, the slider and the way on are in reach together, and large enough for a thumb", async ({
+    page,
+  }) => {
+    await lesson(page, "3-splay")
+    const slider = await untilTouch(page)
+    await expect(slider).toBeInViewport({ ratio: 1 })
+    await expect(on(page)).toBeInViewport({ ratio: 1 })
+    await expect(room(page).locator(".flat-view")).toBeInViewport({ ratio: 1 })
+    const small = await room(page)
+      .locator("button:visible, input:visible")
+      .evaluateAll((controls) =>
+        controls.filter((control) => control.getBoundingClientRect().height < 44).map(({ outerHTML }) => outerHTML),
+      )
+    expect(small).toEqual([])
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390)
+    expect(await barriers(page)).toEqual([])
+  })
+})
+
 test("The bow on the bench is shown on the big screen, one idea at a time, against the held setup", async ({
   page,
 }) => {

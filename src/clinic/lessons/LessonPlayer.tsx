@@ -98,8 +98,8 @@ function Idea({ player, foretold }: { player: Player; foretold: number | null | 
       <p className="lesson-say">{said}</p>
       <Prediction staged={step} foretold={foretold} onAnswer={player.answer} answer={answer} />
       {step.step.touch && !(step.answered !== null && up) && <TouchControl control={staged.lesson.control} />}
-      <Goal player={player} />
       <StepNumbers of={numbersAt(staged, at)} spoken={spoken} />
+      <Goal player={player} />
     </section>
   )
 }
@@ -116,9 +116,13 @@ function Goal({ player }: { player: Player }) {
   const now = met ? filled(goal.reply, spoken, units) : ""
   // While the slider is dragged past the goal nothing is said; what it is let go at counts.
   if (!gesturing && reply !== now) setReply(now)
+  const said = useRef<HTMLParagraphElement>(null)
+  useEffect(() => {
+    if (reply !== "") said.current?.scrollIntoView({ block: "nearest" })
+  }, [reply])
   if (goal === undefined) return null
   return (
-    <p className="lesson-goal" role="status">
+    <p className="lesson-goal" role="status" ref={said}>
       {reply !== "" && (
         <>
           <strong>{words.done}</strong> {reply}
