@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from "node:fs"
 import { join } from "node:path"
 import react from "@vitejs/plugin-react"
 import { defineConfig, type Plugin } from "vite"
-import { offline } from "./tests/tools/offline.ts"
+import { notOffline, offline } from "./tests/tools/offline.ts"
 import { slimShaders } from "./tests/tools/slim-shaders.ts"
 
 const root = import.meta.dirname
@@ -216,7 +216,7 @@ export default defineConfig({
   // One page: an address that is not a file is "not found", never the page again under another name.
   appType: "mpa",
   publicDir: false,
-  plugins: [react(), scenes(), contentPolicyTag(), standingIn(withoutUnused, withoutOldClock), offline()],
+  plugins: [react(), scenes(), contentPolicyTag(), standingIn(withoutUnused, withoutOldClock), offline(), notOffline()],
   build: {
     target: "es2022",
     // BENCH_DIST keeps two builds of one working tree apart.

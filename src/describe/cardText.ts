@@ -67,7 +67,7 @@ function linesOf(
     const notes = [
       spreadText(spreads?.[key], quantity, units),
       key === "fullDraw.netLiftNm" ? netLiftWords(value) : "",
-      axis === null ? "" : `${fixed(value / figures.stripped.inertiaGrip[axis][axis], 2)}× the bare bow`,
+      axis === null ? "" : `${fixed(value / figures.stripped.inertiaGrip[axis][axis], 2)}× bare bow`,
     ]
     return {
       key,

@@ -84,7 +84,7 @@ describe("the figures of a card", () => {
       note: expect.stringMatching(/^±\u00a03/),
     })
     expect(held[1]?.note).toBe("±\u00a0?")
-    expect(held.find(({ key }) => key === "inertiaGrip.yaw")?.note).toMatch(/^[\d.]+× the bare bow$/)
+    expect(held.find(({ key }) => key === "inertiaGrip.yaw")?.note).toMatch(/^[\d.]+× bare bow$/)
     const net = cardDrawn(evaluation, null, METRIC).find(({ key }) => key === "fullDraw.netLiftNm")
     expect(net).toMatchObject({ value: `${fullDraw.netLiftNm.toFixed(2)}\u00a0N·m`, note: "front rises" })
     expect(cardHeld(evaluation, null, IMPERIAL)[0]?.value).toMatch(/\u00a0oz$/)

@@ -66,6 +66,36 @@ export function offline(): Plugin {
   }
 }
 
+/** Ends a service worker that a build left on the development server's address, and shows the page without it. */
+const LEAVE = `
+addEventListener("install", () => skipWaiting())
+addEventListener("activate", (event) => event.waitUntil(leave()))
+async function leave() {
+  for (const name of await caches.keys()) await caches.delete(name)
+  await registration.unregister()
+  const pages = await clients.matchAll({ type: "window", includeUncontrolled: true })
+  for (const page of pages) page.navigate(page.url).catch(() => undefined)
+}
+`
+
+/**
+ * For the development server, which often has the address of an earlier `npm start`: the worker kept from there would go
+ * on showing the built page.
+ */
+export function notOffline(): Plugin {
+  return {
+    name: "not-offline",
+    apply: "serve",
+    configureServer(server) {
+      server.middlewares.use("/sw.js", (_request, response) => {
+        response.setHeader("Content-Type", "text/javascript")
+        response.setHeader("Cache-Control", "no-store")
+        response.end(LEAVE)
+      })
+    },
+  }
+}
+
 /** The service worker's script, with the files of this build in it. */
 function worker(files: readonly string[], version: string): string {
   const { outputFiles } = buildSync({
