@@ -1,8 +1,10 @@
-import { readdirSync, readFileSync } from "node:fs"
+import { existsSync, readdirSync, readFileSync } from "node:fs"
 import { join } from "node:path"
 import { readLesson } from "../../src/clinic/lessons/read"
 import type { StagedLesson } from "../../src/clinic/lessons/stage"
+import { failure, type Result } from "../../src/scene/errors"
 import { parseScene } from "../../src/scene/parse"
+import type { Scene } from "../../src/scene/schema"
 
 const scenes = join(import.meta.dirname, "../../scenes")
 
@@ -13,7 +15,13 @@ export const lessonIds = readdirSync(join(scenes, "lessons"))
 
 export const lessonText = (id: string): string => readFileSync(join(scenes, "lessons", `${id}.json`), "utf8")
 
-export const sceneFile = async (name: string) => parseScene(readFileSync(join(scenes, `${name}.json`), "utf8"))
+/** A shipped scene by its name, as the page would fetch it. */
+export async function sceneFile(name: string): Promise<Result<Scene>> {
+  const file = join(scenes, `${name}.json`)
+  return existsSync(file)
+    ? parseScene(readFileSync(file, "utf8"))
+    : failure({ code: "not-a-scene", path: "", message: `scene "${name}" does not come with the bench` })
+}
 
 export async function shippedLesson(id: string): Promise<StagedLesson> {
   const staged = await readLesson(lessonText(id), sceneFile)

@@ -6,6 +6,7 @@ import { parseScene, readScene } from "../../src/scene/parse"
 import type { Scene } from "../../src/scene/schema"
 import { serializeScene } from "../../src/scene/serialize"
 import { anyScene, SEED } from "./arbitraries"
+import { mutated } from "./mutated"
 
 const RUNS = { seed: SEED, numRuns: 300 }
 
@@ -49,43 +50,10 @@ test("any JSON in the envelope of a scene gets an answer", () => {
   )
 })
 
-/** Every place in a document: the steps to it. */
-function places(node: unknown, here: (string | number)[] = []): (string | number)[][] {
-  if (node === null || typeof node !== "object") return [here]
-  const keys = Array.isArray(node) ? node.map((_, index) => index) : Object.keys(node)
-  return [here, ...keys.flatMap((key) => places((node as Record<string | number, unknown>)[key], [...here, key]))]
-}
-
-const odd = fc.oneof(
-  fc.jsonValue(),
-  fc.constantFrom(null, true, -1, 0, 1e308, -1e308, 5e-324, 1.5, "", "rod", "__proto__", [], {}, [[]], { part: "rod" }),
-  fc.double(),
-)
-
-/** A valid document with one place of it replaced, removed, or given one key more. */
-const mutated = fc
-  .tuple(anyScene, fc.nat(), odd, fc.constantFrom("replace", "remove", "extend"), fc.string())
-  .map(([scene, which, value, how, key]) => {
-    const document = structuredClone(scene) as unknown
-    const all = places(document).filter((each) => each.length > 0)
-    const place = all[which % all.length]!
-    const last = place.at(-1)!
-    const holder = place
-      .slice(0, -1)
-      .reduce((node, step) => (node as Record<string | number, unknown>)[step], document) as Record<
-      string | number,
-      unknown
-    >
-    if (how === "remove") delete holder[last]
-    else if (how === "replace") holder[last] = value
-    else if (!Array.isArray(holder)) holder[key] = value
-    return document
-  })
-
 test("a valid file with one thing changed is read or refused with its reasons", () => {
   let refused = 0
   fc.assert(
-    fc.property(mutated, (document) => {
+    fc.property(mutated(anyScene), (document) => {
       const result = readScene(document)
       if (!result.ok) refused++
       expectAnswer(result)
