@@ -300,6 +300,9 @@ test("tried setups are noted, compared, saved as a table and put on the bow agai
   const [, line] = (await readFile(await file.path(), "utf8")).split("\r\n")
   expect(line).toMatch(/^1,\d{4}-\d\d-\d\d,all on,4,"steady, slow","27, 25",52,,/)
 
+  await page.getByRole("button", { name: /^Hold to compare Setup 1/ }).click()
+  await expect(page.locator('[data-beside="massG"]')).toHaveAttribute("data-value", String(mass))
+
   await page.getByRole("button", { name: /^Put on the bow Setup 1/ }).click()
   await expect.poll(() => numberShown(page, "massG")).toBe(mass)
 })

@@ -1,4 +1,5 @@
 import { useMemo, useState } from "react"
+import { compareWith } from "../../commands/compare"
 import { changeImpression, type Impression, logSetup, removeSetup, tryAgain } from "../../commands/log"
 import { impressionText, logCsv, readScores, scoresText, triedTitle } from "../../describe/logText"
 import { logFields } from "../../scene/measure/fields"
@@ -121,6 +122,10 @@ function TriedEntry({ tried, place }: { tried: Tried; place: number }) {
   const units = useLive(({ preferences }) => preferences)
   const { problem, told } = useProblem()
   const title = useMemo(() => triedTitle(tried, place), [tried, place])
+  const hold = () => {
+    const { scene } = bench.store.getState()
+    compareWith.run(bench, { name: title, scene: { ...scene, rig: tried.rig } })
+  }
   const change = () =>
     changeDraft("tried", {
       texts: {},
@@ -147,6 +152,9 @@ function TriedEntry({ tried, place }: { tried: Tried; place: number }) {
       <div className="measure-buttons">
         <button type="button" onClick={() => told(tryAgain.run(bench, { place }), `${title} is on the bow.`)}>
           Put on the bow<span className="visually-hidden"> {title}</span>
+        </button>
+        <button type="button" onClick={hold}>
+          Hold to compare<span className="visually-hidden"> {title}</span>
         </button>
         <button type="button" onClick={change}>
           Change<span className="visually-hidden"> {title}</span>
