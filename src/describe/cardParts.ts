@@ -13,6 +13,7 @@ export interface CardRow {
   readonly name: string
   /** What is to be set or chosen: "254 mm", "6 × 28 g", "stem 110 mm, hinge". */
   readonly setting: string
+  /** "62 g", "2 × 62 g" for a pair. */
   readonly mass: string
   /** Where its near end is, from the grip: ahead, up and right in the chosen unit; "±" for a pair. */
   readonly screw: readonly [ahead: string, up: string, right: string] | null
@@ -46,7 +47,7 @@ export function cardParts({ scene, now }: Evaluation, units: UnitChoice): readon
         number,
         name: names.get(path)?.short ?? path,
         setting: settingText(element, units),
-        mass: short(massOf(parts.get(path)) * (twins === null ? 1 : 2), "mass", units),
+        mass: (twins === null ? "" : "2 × ") + short(massOf(parts.get(path)), "mass", units),
         screw: screwText(parts.get(path), twins !== null, units),
         paths: twins === null ? [path] : [path, twins[index]!],
       }

@@ -155,6 +155,8 @@ export const cardWords = {
   accessories: "Also on the bow",
   code: "Opens this setup on a phone",
   codeLess: "Opens this setup without its notes, readings and log",
+  fromRight: "from the right",
+  fromAbove: "from above",
   drawing: "From the right and from above, to one scale. Lengths are true; numbers are those of the list.",
   noParts: "No rig: the bow is bare.",
   cut: "The whole of the notes is in the file.",

@@ -7,7 +7,7 @@ import type { Preferences } from "../../state/preferences"
 import { contentsOf } from "../../viewflat/contents"
 import { Drawing } from "../../viewflat/Drawing"
 import { arrangeFrames, boxOf, flatten, type Frames, onPage, type Page, type Size } from "../../viewflat/frames"
-import { around, type LabelWish, placeLabels } from "../../viewflat/labels"
+import { around, type Box, type LabelWish, placeLabels } from "../../viewflat/labels"
 import { drawnBoxes } from "../../viewflat/partLabels"
 import type { Draw } from "../../viewflat/shape"
 import { useSize } from "../../viewflat/useSize"
@@ -68,22 +68,27 @@ export function CardDrawing({ evaluation, groups, preferences }: Props) {
             marked={[]}
           />
           <Marks {...{ evaluation, groups, preferences, frames, page }} />
-          <text className="card-caption" x={boxOf(frames.side, contents.side.extent, 0).left} y={12}>
-            from the right
-          </text>
-          <text
-            className="card-caption"
-            textAnchor="end"
-            x={page.width - 4}
-            y={Math.max(12, boxOf(frames.top, contents.top.extent, 0).top - 26)}
-          >
-            from above
-          </text>
+          <Captions
+            side={boxOf(frames.side, contents.side.extent, 0)}
+            top={boxOf(frames.top, contents.top.extent, 0)}
+          />
         </svg>
       )}
     </div>
   )
 }
+
+/** Which drawing is which: one over its top, the other under its foot, both clear of what the drawings hold. */
+const Captions = ({ side, top }: { side: Box; top: Box }) => (
+  <>
+    <text className="card-caption" x={side.left} y={Math.max(12, side.top - 12)}>
+      {cardWords.fromRight}
+    </text>
+    <text className="card-caption" textAnchor="end" x={top.right} y={top.bottom + 16}>
+      {cardWords.fromAbove}
+    </text>
+  </>
+)
 
 /** Lengths, and each part's number in a ring where there is room for it, with a line to the part. */
 function Marks({ evaluation, groups, preferences, frames, page }: Props & { frames: Frames; page: Page }) {
@@ -102,11 +107,14 @@ function Marks({ evaluation, groups, preferences, frames, page }: Props & { fram
       return [{ id: part.path, text: String(number).padStart(WIDE), at: draws[pane](part.centre) }]
     }),
   )
+  const balance = draws.side(evaluation.now.centre)
   const taken = [
     ...drawnBoxes(evaluation, draws),
     ...placed.map(({ box }) => box),
-    around(draws.side(evaluation.now.centre), 26, 26),
-    around({ x: draws.side([0, 0, 0]).x + 50, y: draws.side(evaluation.now.centre).y + 54 }, 190, 22),
+    around(balance, 26, 26),
+    // The plumb line, and the moment arm with its number.
+    { left: balance.x - RING, right: balance.x + RING, top: balance.y, bottom: page.height },
+    around({ x: draws.side([0, 0, 0]).x + 50, y: balance.y + 54 }, 190, 22),
   ]
   const room = { left: 2, top: 2, right: page.width - 2, bottom: page.height - 2 }
   return (

@@ -8,7 +8,7 @@ import type { Dimension } from "./dimensions"
 /** How far a dimension's line stands off what it measures, its ticks' half length and its text, px. */
 const OFF = 15
 const TICK = 3.5
-const TEXT = { gap: 4, half: 6, character: 5.6 }
+const TEXT = { gap: 4, half: 6, character: 6.2 }
 
 export interface PlacedDimension extends Dimension {
   readonly a: ScreenPoint
@@ -40,7 +40,7 @@ export function placeDimensions(
         b: moved(to, OFF),
         witnesses: [from, to].map((end) => [moved(end, 5), moved(end, OFF + TICK)] as const),
         at,
-        box: around(at, width, 2 * TEXT.half),
+        box: around(at, width + 2 * TEXT.gap, 2 * TEXT.half),
       },
     ]
   })
