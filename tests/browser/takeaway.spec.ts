@@ -111,7 +111,7 @@ for (const [paper, width, height] of [
     for (const words of [
       DROOPED.name,
       "Both side arms: splay 46°, droop 28°",
-      "Rod 254 mm 124 g",
+      "Rod 254 mm 2 × 62 g",
       "Nose-down moment",
       "inside",
       "Assumed: every number",
