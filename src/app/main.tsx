@@ -8,7 +8,6 @@ import { followReadings } from "../state/spreads"
 import { BenchContext } from "../state/useBench"
 import { App } from "./App"
 import { ErrorScreen } from "./ErrorScreen"
-import { followLinks } from "./links"
 import { listenForShortcuts } from "./shortcuts"
 import { sceneAsked, startBench } from "./start"
 import "./theme.css"
@@ -25,8 +24,8 @@ async function start(host: HTMLElement): Promise<void> {
   followTheme(bench.store)
   keepSafe(bench, storage, () => sceneAsked(location.search))
   listenForShortcuts(bench)
-  followLinks(bench)
   whenReady(fetchRules)
+  whenReady(async () => (await import("./followLinks")).followLinks(bench))
   // Not in development: a kept page would hide every change from it.
   if (import.meta.env.PROD) whenReady(async () => (await import("./offline/keepOffline")).keepOffline(bench))
   followReadings(bench, async () => (await import("../scene/measure")).appliedSpreads)

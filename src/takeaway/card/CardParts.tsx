@@ -45,7 +45,7 @@ export function CardParts({ groups, unit }: { groups: readonly CardGroup[]; unit
                 {rows.map(({ number, name, setting, mass, screw }) => (
                   <tr key={number}>
                     <td className="card-row-number">{number}</td>
-                    <td>{name}</td>
+                    <td className="card-name">{name}</td>
                     <td>{setting}</td>
                     <td className="card-number-cell">{mass}</td>
                     {(screw ?? ["", "", ""]).map((place, axis) => (
