@@ -80,24 +80,31 @@ async function dragged(browser: Browser, page: Page) {
   const box = await page.locator('[data-handle="front/rod:lengthMm"]').boundingBox()
   if (box === null) throw new Error("the front rod has no handle in the picture")
   const [x, y] = [box.x + box.width / 2, box.y + box.height / 2]
-  await page.mouse.move(x, y)
-  await page.mouse.down()
+  const mouse = await pointer(page)
+  await mouse("mousePressed", x, y)
   // The first frames still compile; a coach drags for longer than that.
-  for (let step = 0; step < WARM_UP; step++) await moved(page, x - 10 - (step % STEPS), y)
+  for (let step = 0; step < WARM_UP; step++) await mouse("mouseMoved", x - 10 - (step % STEPS), y)
   const before = await page.evaluate(() => (window as unknown as { commits: number }).commits)
   await browser.startTracing(page, { categories: ["devtools.timeline"] })
-  for (let step = 0; step < STEPS; step++) await moved(page, x - 10 - step * 2, y)
+  for (let step = 0; step < STEPS; step++) await mouse("mouseMoved", x - 10 - step * 2, y)
   const trace = JSON.parse((await browser.stopTracing()).toString()) as { traceEvents: TraceEvent[] }
   const after = await page.evaluate(() => (window as unknown as { commits: number }).commits)
-  await page.mouse.up()
+  await mouse("mouseReleased", x, y)
   const scripts = scriptPerFrame(trace.traceEvents)
   return { scriptMs: median(scripts), commits: after - before, frames: STEPS }
 }
 
-/** One pointer move and the frame it causes. */
-async function moved(page: Page, x: number, y: number): Promise<void> {
-  await page.mouse.move(x, y)
-  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => done(null))))
+/**
+ * Pointer events as the browser gets them from a mouse, each with the frame it causes. The test driver's own mouse runs
+ * listeners in the page at every move.
+ */
+async function pointer(page: Page) {
+  const browser = await page.context().newCDPSession(page)
+  return async (type: "mouseMoved" | "mousePressed" | "mouseReleased", x: number, y: number) => {
+    const clickCount = type === "mouseMoved" ? 0 : 1
+    await browser.send("Input.dispatchMouseEvent", { type, x, y, button: "left", buttons: 1, clickCount })
+    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => done(null))))
+  }
 }
 
 /** React tells this hook of every commit, in production too. As text: what compiles this file adds helpers of its own. */
@@ -120,33 +127,39 @@ interface TraceEvent {
   readonly dur?: number
   /** Time the thread was running, µs: without what others on the machine took from it meanwhile. */
   readonly tdur?: number
-  readonly args?: { readonly data?: { readonly type?: string } }
+  readonly args?: { readonly data?: { readonly type?: string; readonly url?: string } }
 }
 
 /**
- * Script on the page's main thread between one pointer move and the next, ms: moves, timers, frames, microtasks. It is
- * the thread's own processor time: software drawing keeps every core busy, and what it takes is not script.
+ * Script on the page's main thread between one pointer move and the next, ms: moves, timers, frames, microtasks, as far
+ * as they call the page's own files and not the waiting of this bench. It is the thread's own processor time: software
+ * drawing keeps every core busy, and what it takes is not script.
  */
 function scriptPerFrame(events: readonly TraceEvent[]): number[] {
   const moves = events.filter(({ name, args }) => name === "EventDispatch" && args?.data?.type === "pointermove")
   const thread = moves[0]?.tid
-  const script = events
-    .filter(({ name, ph, tid }) => ph === "X" && tid === thread && SCRIPT.has(name))
-    .sort((a, b) => a.ts - b.ts)
+  const inOrder = events.filter(({ ph, tid }) => ph === "X" && tid === thread).sort((a, b) => a.ts - b.ts)
+  const calls = inOrder.filter(({ name, args }) => name === "FunctionCall" && args?.data?.url?.startsWith("http"))
+  const script = outermost(inOrder.filter(({ name }) => SCRIPT.has(name))).filter(({ ts, dur = 0 }) =>
+    calls.some((call) => call.ts >= ts && call.ts < ts + dur),
+  )
   const starts = moves.map(({ ts }) => ts).sort((a, b) => a - b)
   return starts.slice(0, -1).map((start, index) => {
-    let [total, covered] = [0, start]
-    for (const { ts, dur = 0, tdur = Number.NaN } of script) {
-      // What runs within another is in that one's time already.
-      if (ts < covered || ts >= starts[index + 1]!) continue
-      total += tdur
-      covered = ts + dur
-    }
-    return total / 1000
+    const own = script.filter(({ ts }) => ts >= start && ts < starts[index + 1]!)
+    return own.reduce((sum, { tdur = Number.NaN }) => sum + tdur, 0) / 1000
   })
 }
 
-/** Calls made by this bench itself through the debugger are "FunctionCall" alone, and are left out. */
+/** Without what runs within another, whose time has it already. */
+function outermost(inOrder: readonly TraceEvent[]): TraceEvent[] {
+  let end = Number.NEGATIVE_INFINITY
+  return inOrder.filter(({ ts, dur = 0 }) => {
+    if (ts < end) return false
+    end = ts + dur
+    return true
+  })
+}
+
 const SCRIPT = new Set(["EventDispatch", "FireAnimationFrame", "TimerFire", "RunMicrotasks"])
 
 const median = (values: readonly number[]): number =>
