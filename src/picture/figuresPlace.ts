@@ -28,10 +28,10 @@ export interface FiguresPlace {
 
 /**
  * Where the three big figures lie over a picture of this width, px: down the right of a wide one, in a row along the top
- * of a narrower one, nowhere where the page is `stacked`.
+ * of a narrower one, nowhere where they are `elsewhere`.
  */
-export function figuresPlace(width: number, stacked: boolean): FiguresPlace {
-  if (stacked) return { right: 0, top: 0, box: null }
+export function figuresPlace(width: number, elsewhere: boolean): FiguresPlace {
+  if (elsewhere) return { right: 0, top: 0, box: null }
   if (width < COLUMN_FROM) {
     return { right: 0, top: ROW_HEIGHT, box: { left: 0, top: 0, right: width, bottom: ROW_HEIGHT } }
   }

@@ -15,7 +15,7 @@ export interface LivePicture extends Picture {
 }
 
 /** Follows the bench: one new picture state for each change that shows, told to every drawing in the order they came. */
-export function createPicture(bench: Bench, looks: Looks, labels: Labels): LivePicture {
+export function createPicture(bench: Bench, looks: Looks, labels: Labels, figuresOver: () => boolean): LivePicture {
   const updates = new Set<Update>()
   let invalidate = () => {}
   let frame = frameOf(bench.store.getState(), null)
@@ -30,6 +30,7 @@ export function createPicture(bench: Bench, looks: Looks, labels: Labels): LiveP
     looks,
     labels,
     frame: () => frame,
+    figuresOver,
     draw: () => invalidate(),
     watch(update) {
       updates.add(update)

@@ -37,6 +37,8 @@ export interface Picture {
   readonly looks: Looks
   readonly labels: Labels
   frame(): PictureFrame
+  /** Whether the big figures lie over the picture now: not on a phone, which has them below, nor in a lesson, which has none. */
+  figuresOver(): boolean
   /** Asks for one new frame; asking again before it is drawn changes nothing. */
   draw(): void
   /** Runs `update` at once and once after each change of the state; the returned function ends that. */

@@ -1,6 +1,7 @@
 import { addAfterEffect, createRoot, extend } from "@react-three/fiber"
 import { Component, type ReactNode } from "react"
 import { DirectionalLight, Group, HemisphereLight, Mesh, PlaneGeometry, WebGLRenderer } from "three"
+import { STACKED } from "../picture/figuresPlace"
 import type { Projector } from "../picture/projector"
 import type { Bench } from "../state/bench"
 import { FIELD } from "./camera/view"
@@ -56,7 +57,8 @@ export function startPicture(host: HTMLElement, bench: Bench, wishes: Wishes): (
   canvas.addEventListener("webglcontextlost", lost)
 
   const looks = createLooks(getComputedStyle(host))
-  const picture = createPicture(bench, looks, createLabels(words))
+  const figuresOver = () => host.closest(".bench-picture") !== null && !matchMedia(STACKED).matches
+  const picture = createPicture(bench, looks, createLabels(words), figuresOver)
   const card = createCard(words)
   const size = () => ({ width: host.clientWidth, height: host.clientHeight, top: 0, left: 0 })
   const root = createRoot(canvas)

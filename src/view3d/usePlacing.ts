@@ -1,6 +1,6 @@
 import { useFrame, useThree } from "@react-three/fiber"
 import { useEffect, useRef } from "react"
-import { buttonsBox, figuresPlace, STACKED } from "../picture/figuresPlace"
+import { buttonsBox, figuresPlace } from "../picture/figuresPlace"
 import type { Box, Projector } from "../picture/projector"
 import { createProjector, type LiveProjector } from "./camera/projector"
 import type { Card } from "./card"
@@ -24,7 +24,7 @@ export function usePlacing(card: Card, onProjector: (projector: Projector | null
       const { width, height } = get().size
       // While a motion is played the handles are out of sight.
       const knobs = picture.frame().played === null ? (handles ?? []) : []
-      const figures = figuresPlace(width, matchMedia(STACKED).matches).box
+      const figures = figuresPlace(width, !picture.figuresOver()).box
       picture.labels.place(projector, width, height, [
         ...knobs,
         ...(figures === null ? [] : [figures]),

@@ -13,7 +13,7 @@ const unused = <T>() => new Proxy({}, {}) as T
 
 function playing() {
   const bench = createBench(sceneOf(rigged({ back: [extender(), swing()] })))
-  const picture = createPicture(bench, unused<Looks>(), unused<Labels>())
+  const picture = createPicture(bench, unused<Looks>(), unused<Labels>(), () => false)
   const of = bench.store.getState().evaluation
   const at = (slopeDeg: number) => inMotion(of, slopeDeg, new Map())
   const room = [at(0), at(15), at(30)]

@@ -5,7 +5,7 @@ import { playedNow } from "../../state/played"
 import type { Picture } from "../picture"
 import { allInside, eyeOf, fitView, viewAxes } from "./fit"
 import { keyView } from "./keys"
-import { figuresPlace, STACKED } from "../../picture/figuresPlace"
+import { figuresPlace } from "../../picture/figuresPlace"
 import { between, directions, eased, HALF_HEIGHT, insetsFor, type View } from "./view"
 
 /** How long the way from one preset to another takes, ms. */
@@ -38,7 +38,7 @@ export function createCameraMan(
   const presetView = (name: CameraPreset): View => {
     const { azimuth, elevation } = directions[name]
     const { width, height } = size()
-    const insets = insetsFor(Math.max(1, width), Math.max(1, height), figuresPlace(width, matchMedia(STACKED).matches))
+    const insets = insetsFor(Math.max(1, width), Math.max(1, height), figuresPlace(width, !picture.figuresOver()))
     const fit = fitView(picture.frame().reach, viewAxes(azimuth, elevation), HALF_HEIGHT, aspect(), insets)
     return { azimuth, elevation, ...fit }
   }
