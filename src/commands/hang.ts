@@ -1,17 +1,19 @@
 import { failure } from "../scene/errors"
 import { applyHang, type FlattestHang } from "../scene/hills"
 import type { Scene } from "../scene/schema"
+import { sameButPose } from "../state/same"
 import type { Command } from "./command"
 
 /**
  * Puts an answer of the flattest-hang search on the bow: takes off what it moves and hangs its weight, as one undo
- * step. An answer for another scene than the one on the bench is refused: its places may no longer be there.
+ * step. An answer for another scene than the one on the bench is refused: its places may no longer be there. How the
+ * bow is held does not count: the search looks at every slope at full draw, and hanging keeps the pose.
  */
 export const hangWeight: Command<{ asked: Scene; answer: FlattestHang; name: string }> = {
   id: "hang-weight",
   label: "Try this hang",
   run(bench, { asked, answer, name }) {
-    if (bench.store.getState().scene !== asked) {
+    if (!sameButPose(asked, bench.store.getState().scene)) {
       return failure({ code: "not-allowed", path: "", message: "the bow has changed since the search; search again" })
     }
     const { rig } = applyHang(asked, answer)

@@ -1,3 +1,5 @@
+import type { Scene } from "../scene/schema"
+
 /**
  * Whether two JSON values are equal: numbers, text, lists and plain objects, keys in any order. Parts that both share,
  * as successive scenes do, are not walked.
@@ -12,3 +14,6 @@ export function sameValue(a: unknown, b: unknown): boolean {
     keys.length === Object.keys(there).length && keys.every((key) => key in there && sameValue(here[key], there[key]))
   )
 }
+
+/** Whether two scenes are equal in all but how the bow is held: its draw, slope and cant. */
+export const sameButPose = (a: Scene, b: Scene): boolean => sameValue({ ...a, pose: b.pose }, b)

@@ -25,6 +25,17 @@ test("an answer is tried as one undo step and gives the flatness it promised", (
   expect(bench.store.getState().scene).toEqual(scene)
 })
 
+test("an answer is tried as well on a bow that is held another way since, and the pose stays", () => {
+  const bench = createBench(scene)
+  const pose = { ...scene.pose, slopeDeg: -20, cantDeg: 3, draw: 0.5 }
+  bench.change("held another way", (draft) => {
+    draft.pose = pose
+  })
+  expect(hangWeight.run(bench, { asked: scene, answer, name: "back mount" }).ok).toBe(true)
+  expect(bench.store.getState().scene.rig).toEqual(applyHang(scene, answer).rig)
+  expect(bench.store.getState().scene.pose).toEqual(pose)
+})
+
 test("an answer for a bow that has changed since is refused and changes nothing", () => {
   const bench = createBench(scene)
   bench.change("renamed", (draft) => {

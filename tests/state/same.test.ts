@@ -1,5 +1,6 @@
 import { expect, test } from "vitest"
-import { sameValue } from "../../src/state/same"
+import { newScene } from "../../src/scene/templates"
+import { sameButPose, sameValue } from "../../src/state/same"
 
 const value = () => ({ name: "x", list: [2, 3, { a: 5 }], nothing: null, yes: true })
 
@@ -22,4 +23,11 @@ test.each<[string, unknown]>([
 ])("%s is a difference, seen from both sides", (_what, other) => {
   expect(sameValue(value(), other)).toBe(false)
   expect(sameValue(other, value())).toBe(false)
+})
+
+test("a bow held another way is the same but for its pose, and one with another name is not", () => {
+  const scene = newScene()
+  const held = { ...scene, pose: { draw: 1, slopeDeg: 20, cantDeg: -3 } }
+  expect(sameButPose(scene, structuredClone(held))).toBe(true)
+  expect(sameButPose(scene, { ...held, name: "another" })).toBe(false)
 })

@@ -1,9 +1,8 @@
 import { createStore, type StoreApi } from "zustand/vanilla"
-import type { Scene } from "../../scene/schema"
 import { type Bench, type CameraPreset, createBench } from "../../state/bench"
 import { NO_HISTORY } from "../../state/history"
 import type { Preferences } from "../../state/preferences"
-import { sameValue } from "../../state/same"
+import { sameButPose } from "../../state/same"
 import { type StagedLesson, type StagedStep, touchable } from "./stage"
 
 /** What was foretold at a step: the index of a choice, or null where the answer was shown without one. */
@@ -48,7 +47,9 @@ export function createPlayer(staged: StagedLesson, preferences: Preferences): Pl
     bench.cancel()
     bench.load(step.heading, now.scene, { fileName: null, saved: true })
     bench.setView({
-      compared: held === null || sameBow(held.scene, now.scene) ? null : { name: held.scene.name, scene: held.scene },
+      // The picture holds both alike and would show one where they differ by nothing but how the bow is held.
+      compared:
+        held === null || sameButPose(held.scene, now.scene) ? null : { name: held.scene.name, scene: held.scene },
       camera: looks(steps, at),
       touchable: step.touch && !isOpen(staged, getState()) ? touchable(lesson) : [],
     })
@@ -80,9 +81,6 @@ export function createPlayer(staged: StagedLesson, preferences: Preferences): Pl
     },
   }
 }
-
-/** Whether two setups differ by nothing but how the bow is held: the picture holds both alike and would show one. */
-const sameBow = (a: Scene, b: Scene): boolean => sameValue({ ...a, pose: b.pose }, b)
 
 /** Whether the step shown asks for a prediction that has not been answered. */
 export const isOpen = ({ steps }: StagedLesson, { at, answers }: PlayerState): boolean =>

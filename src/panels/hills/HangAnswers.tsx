@@ -2,6 +2,7 @@ import { hangWeight } from "../../commands/hang"
 import { said } from "../../describe/format"
 import { hangAnswerText, hangPlaceText, hangSizeText } from "../../describe/hillText"
 import type { FlattestHang } from "../../scene/hills"
+import { sameButPose } from "../../state/same"
 import { useBench, useLive } from "../../state/useBench"
 import { useProblem } from "../Problem"
 import type { Answered } from "./useHangSearch"
@@ -9,7 +10,7 @@ import type { Answered } from "./useHangSearch"
 /** The best hang at each place, the flattest of all first, one press each. */
 export function HangAnswers({ asked, answer }: Answered) {
   const units = useLive(({ preferences }) => preferences)
-  const stale = useLive(({ scene }) => scene !== asked)
+  const stale = useLive(({ scene }) => !sameButPose(asked, scene))
   const { bestByPlace, now, complete, progress } = answer
   return (
     <>
