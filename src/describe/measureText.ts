@@ -101,28 +101,27 @@ const missWords: Readonly<Record<Miss["what"], readonly [string, Shown]>> = {
   time: ["time", "duration"],
 }
 
-/** "slope 0.3° too much (usual error 0.5°)": how far a reading is from the fit. */
-export function missText({ what, by, error, studentised }: Miss, units: UnitChoice): string {
+/** "slope: 0.3° more than the fit; 0.5° is usual; a mistake below 1.9° may not show": how far a reading is from the fit. */
+export function missText({ what, by, error, studentised, unseen }: Miss, units: UnitChoice): string {
   const [words, quantity] = missWords[what]
-  if (studentised === null) return `${words}: no other reading checks it`
-  const size = said(Math.abs(by), quantity, units)
+  if (studentised === null || unseen === null) return `${words}: no other reading checks it`
+  const told = (size: number) => said(size, quantity, units)
+  const size = told(Math.abs(by))
   const off = Number.parseFloat(size) === 0 ? "as the fit has it" : `${size} ${by < 0 ? "less" : "more"} than the fit`
-  return `${words}: ${off}; ${said(error, quantity, units)} is usual`
+  return `${words}: ${off}; ${told(error)} is usual; a mistake below ${told(unseen)} may not show`
 }
 
 /** What the fit as a whole has to say for itself, in sentences; worst first. */
-export function fitWords({ fit, readings }: MeasureResult): string[] {
-  if (!fit.converged) return ["The readings contradict each other: no riser fits them. Check or leave out some."]
-  const wrong = readings.find(({ outlier }) => outlier)
+export function fitWords({ fit, readings, doubtful }: MeasureResult): string[] {
+  const suspects = readings.filter(({ suspect }) => suspect).map(({ place }) => place)
   const words: string[] = []
-  if (wrong !== undefined) {
-    words.push(
-      `Reading ${wrong.place + 1} is further off than 3 in 1000 sound ones would be: take it again, or leave it out.`,
-    )
-  } else if (fit.freedom > 0 && fit.chiSquared > disagreement(fit.freedom)) {
-    words.push("The readings disagree more than their errors allow: the ± below are too small.")
-  }
+  if (!fit.converged) words.push("The readings contradict each other: no riser fits them.")
+  if (suspects.length > 0) words.push(suspectWords(suspects))
+  else if (!fit.converged) words.push("Check or leave out some.")
+  else if (doubtful) words.push(DISAGREE)
+  if (!fit.converged) return words
   if (fit.freedom === 0) words.push("There are just enough readings for what they say: no reading checks another.")
+  else if (!doubtful) words.push(AGREE)
   if (fit.held)
     words.push(
       "Read by themselves, the radii of gyration would be those of no body; the nearest ones that exist are taken.",
@@ -130,12 +129,23 @@ export function fitWords({ fit, readings }: MeasureResult): string[] {
   return words
 }
 
-/**
- * Chi squared that one sound session in a hundred exceeds, by Wilson and Hilferty's cube root of it (1931; within 2 % of
- * the table from one degree of freedom on).
- */
-export function disagreement(freedom: number): number {
-  const NINETY_NINE = 2.3263478740408408
-  const spread = 2 / (9 * freedom)
-  return freedom * (1 - spread + NINETY_NINE * Math.sqrt(spread)) ** 3
+const AGREE =
+  "The readings agree within their errors. Small mistakes pass unseen: each reading says below what size. Wrongly " +
+  "entered limbs or rig may do so too."
+const DISAGREE =
+  "The readings disagree more than their errors allow, and no single one left out mends that: more than one is off, " +
+  "they are less sure than they say, or limbs, string or rig are not as entered. The ± below are too small."
+
+/** Which readings could be the wrong one; of several none is advised against alone, since the numbers cannot tell. */
+function suspectWords(places: readonly number[]): string {
+  const [first, ...more] = places.map((place) => `reading ${place + 1}`) as [string, ...string[]]
+  const last = more.pop()
+  if (last === undefined)
+    return `R${first.slice(1)} is far off: without it the others agree. Take it again, or leave it out. Until then neither the numbers below nor their ± hold.`
+  const all = `${[first, ...more].join(", ")} or ${last}`
+  return `R${all.slice(1)}: one of them is far off; take ${more.length === 0 ? "both" : "all of them"} again. Without any one of them the others agree, so the readings cannot tell which; until then neither the numbers below nor their ± hold.`
 }
+
+/** What a reading in doubt has beside it, `suspects` being how many there are. */
+export const suspectMark = (suspects: number): string =>
+  suspects > 1 ? "May be far off: take it again" : "Far off: take it again, or leave it out"

@@ -9,6 +9,7 @@ import {
   onWords,
   pointTitle,
   readingText,
+  suspectMark,
   unknownWords,
 } from "./measureText"
 import { DECIMALS, fixed, pairs } from "./reportTable"
@@ -31,11 +32,12 @@ export function measuredSection(scene: Scene, result: MeasureResult | null): str
     label,
     `${fixed(value, decimals)} ${unit}, ${plusMinus(key, decimals, unit)}`,
   ]
+  const suspects = readings.filter(({ suspect }) => suspect).length
   const excluded = (scene.measurements ?? []).length - readings.length
   return [
     `Measured: ${readings.length} readings${excluded > 0 ? `, ${excluded} left out` : ""}`,
-    ...readings.flatMap(({ place, reading, misses, outlier }) => [
-      `  ${place + 1}. ${kindTitles[reading.kind]}, ${onWords[reading.on]}: ${readingText(reading, FILE_UNITS)}${outlier ? " (far off)" : ""}`,
+    ...readings.flatMap(({ place, reading, misses, suspect }) => [
+      `  ${place + 1}. ${kindTitles[reading.kind]}, ${onWords[reading.on]}: ${readingText(reading, FILE_UNITS)}${suspect ? ` (${suspectMark(suspects).toLowerCase()})` : ""}`,
       ...misses.map((miss) => `       ${missText(miss, FILE_UNITS)}`),
     ]),
     ...fitWords(result).map((words) => `  ${words}`),

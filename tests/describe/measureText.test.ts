@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest"
-import { disagreement, fitWords, missText, readingText, spreadText } from "../../src/describe/measureText"
+import { fitWords, missText, readingText, spreadText, suspectMark } from "../../src/describe/measureText"
 import type { MeasureResult, Miss } from "../../src/scene/measure"
 import { readings } from "../scene/measure/documents"
 import { fullDocument } from "../scene/documents"
@@ -28,45 +28,50 @@ test("a ± is told in the unit of its number, and as a question where nothing de
 })
 
 test("a miss is told in the unit that was read, beside what is usual", () => {
-  const miss: Miss = { what: "slope", by: -0.3, error: 0.7, studentised: -0.5 }
-  expect(plain(missText(miss, units))).toBe("slope: 0.3° less than the fit; 0.7° is usual")
+  const miss: Miss = { what: "slope", by: -0.3, error: 0.7, studentised: -0.5, unseen: 3.5 }
+  expect(plain(missText(miss, units))).toBe(
+    "slope: 0.3° less than the fit; 0.7° is usual; a mistake below 3.5° may not show",
+  )
   expect(plain(missText({ ...miss, what: "time", by: 0.25 }, units))).toContain("0.25 s more than the fit")
-  expect(missText({ ...miss, studentised: null }, units)).toBe("slope: no other reading checks it")
+  expect(missText({ ...miss, studentised: null, unseen: null }, units)).toBe("slope: no other reading checks it")
 })
 
 describe("what a fit says for itself", () => {
-  const told = (fit: object, outlier = false) =>
+  const told = (fit: object, suspects: readonly number[] = [], doubtful = suspects.length > 0) =>
     fitWords({
       fit: { converged: true, freedom: 3, chiSquared: 2, held: false, ...fit },
-      readings: [{ place: 4, outlier }],
+      readings: [2, 3, 4].map((place) => ({ place, suspect: suspects.includes(place) })),
+      doubtful,
     } as unknown as MeasureResult)
 
-  test("is nothing when all is well", () => {
-    expect(told({})).toEqual([])
+  test("is, when all is well, what that can tell and what not", () => {
+    expect(told({})).toEqual([
+      expect.stringMatching(/^The readings agree within their errors. Small mistakes pass unseen/),
+    ])
   })
 
   test("names the reading that is far off, by its number in the list", () => {
-    expect(told({ chiSquared: 90 }, true)).toEqual([expect.stringContaining("Reading 5 is further off")])
+    expect(told({}, [4])).toEqual([expect.stringMatching(/^Reading 5 is far off: .* or leave it out/)])
+    expect(suspectMark(1)).toContain("leave it out")
   })
 
-  test("is that the readings disagree, where none stands out", () => {
-    expect(told({ chiSquared: 11.5 })).toEqual([expect.stringContaining("disagree")])
-    expect(told({ chiSquared: 11 })).toEqual([])
+  test("names all that may be far off, and advises against leaving out just one of them", () => {
+    const [two] = told({}, [2, 3])
+    expect(two).toMatch(/^Reading 3 or reading 4: one of them is far off; take both again\./)
+    expect(told({}, [2, 3, 4])[0]).toMatch(
+      /^Reading 3, reading 4 or reading 5: one of them is far off; take all of them again\./,
+    )
+    for (const words of [two, suspectMark(2)]) expect(words).not.toMatch(/leave .* out/)
+  })
+
+  test("is that the readings disagree, where leaving out no single one mends that", () => {
+    expect(told({}, [], true)).toEqual([expect.stringContaining("no single one left out mends that")])
   })
 
   test("is that nothing is checked, that radii were held, or that nothing fits", () => {
     expect(told({ freedom: 0 })).toEqual([expect.stringContaining("no reading checks another")])
-    expect(told({ held: true })).toEqual([expect.stringContaining("of no body")])
-    expect(told({ converged: false })).toEqual([expect.stringContaining("contradict")])
-  })
-
-  test("judges by the chi-squared table: 6.635, 15.086 and 23.209 at one in a hundred for 1, 5 and 10 (from memory)", () => {
-    for (const [freedom, table] of [
-      [1, 6.635],
-      [5, 15.086],
-      [10, 23.209],
-    ] as const) {
-      expect(Math.abs(disagreement(freedom) / table - 1)).toBeLessThan(0.02)
-    }
+    expect(told({ held: true })).toContainEqual(expect.stringContaining("of no body"))
+    expect(told({ converged: false }, [], true).join(" ")).toMatch(/no riser fits them. Check or leave out some.$/)
+    expect(told({ converged: false }, [2, 4]).join(" ")).toMatch(/no riser fits them. Reading 3 or reading 5: one of/)
   })
 })

@@ -44,15 +44,21 @@ describe("a scene that was measured", () => {
     expect(text).toMatch(/radius of gyration, pitch .* not measured; kept as assumed/)
   })
 
-  test("says when its riser is another one, and which reading is far off, and how many are left out", () => {
+  test("says when its riser is another one, and which readings may be far off, and how many are left out", () => {
     const session = wholeSession(scene, onBow)
     const wrong = { ...hung(scene, onBow, [77, 300, 5]), slopeDeg: 19 } as Measurement
     const left = { ...weighed(scene, onBow), excluded: true }
     const text = section(report([...session, wrong, left], { ...scene.bow.riser, massG: 1650 }))
     expect(text).toContain("Measured: 8 readings, 1 left out")
     expect(text).toContain("The scene has another riser")
-    expect(text).toMatch(/^ {2}8\. Hung.*\(far off\)$/m)
-    expect(text).toContain("Reading 8 is further off")
+    // Three hangs, one of them wrong: any two agree.
+    expect(text).toMatch(/^ {2}8\. Hung.*\(may be far off: take it again\)$/m)
+    expect(text).toContain("Reading 2, reading 3 or reading 8: one of them is far off; take all of them again.")
+    const fourth = hung(scene, onBow, [40, -310, 41])
+    const found = measured([...session, wrong, fourth])
+    expect(found.doubtful).toBe(true)
+    expect(found.readings.map((each: { suspect: boolean }) => each.suspect).indexOf(true)).toBe(7)
+    expect(section(report([...session, wrong, fourth]))).toContain("Reading 8 is far off: without it the others agree.")
   })
 })
 

@@ -1,7 +1,7 @@
 import { type MeasuredBody, bodyOf, plausible, vectorOf } from "./body"
 import { brokenRules, exactRules } from "./possible"
 import type { Observation } from "./observation"
-import { LEAST_MASS, MOST_STEPS, OUTLIER, STILL, UNCHECKED } from "./settings"
+import { LEAST_MASS, MOST_STEPS, STILL, UNCHECKED } from "./settings"
 import {
   type Decompose,
   directions,
@@ -21,6 +21,8 @@ export interface FittedRow extends Row {
   readonly of: number
   /** Residual over its own standard deviation in the fit; null where no other reading checks this one. */
   readonly studentised: number | null
+  /** Share of its own variance that the fit leaves to the residual: 1 where others say it all, 0 where none does. */
+  readonly free: number
 }
 
 export interface Fit extends Determined {
@@ -36,8 +38,6 @@ export interface Fit extends Determined {
   /** Sum of squared misses, and how many readings are left over to check the others. */
   readonly chiSquared: number
   readonly freedom: number
-  /** Place of the observation furthest off, where it is beyond OUTLIER; else null. */
-  readonly outlier: number | null
   /** Whether the radii of gyration had to be held at those of some body: read alone they would be of none. */
   readonly held: boolean
 }
@@ -134,13 +134,9 @@ function summary(seen: readonly Observation[], { body, converged }: Solved, deco
   )
   const rows = system.rows.map((row, i): FittedRow => {
     const free = 1 - known.reduce((sum, { left }) => sum + (left[i] ?? 0) ** 2, 0)
-    return { ...row, studentised: free > UNCHECKED ? system.misses[i]! / Math.sqrt(free) : null }
+    return { ...row, free, studentised: free > UNCHECKED ? system.misses[i]! / Math.sqrt(free) : null }
   })
   const determined: Determined = { directions: known, undetermined: unknown.map(({ along }) => along) }
-  const furthest = rows.reduce<FittedRow | null>(
-    (most, row) => (Math.abs(row.studentised ?? 0) > Math.abs(most?.studentised ?? 0) ? row : most),
-    null,
-  )
   return {
     body,
     converged,
@@ -156,7 +152,6 @@ function summary(seen: readonly Observation[], { body, converged }: Solved, deco
     condition,
     chiSquared: sumOfSquares(system.misses),
     freedom: rows.length - known.length,
-    outlier: furthest !== null && Math.abs(furthest.studentised ?? 0) > OUTLIER ? furthest.of : null,
     held,
   }
 }

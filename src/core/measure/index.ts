@@ -1,6 +1,7 @@
 export { amplitudeStretch } from "./amplitude"
 export { type Attitude, hangingAttitude } from "./attitude"
 export { bodyMoments, bodyOf, bodyRates, type MeasuredBody, plausible, type Unknown, unknowns, vectorOf } from "./body"
+export { disagreement, type Doubts, doubtsOf } from "./doubts"
 export { type Fit, type FittedRow, fitBody } from "./fit"
 export { expectedSpread } from "./next"
 export type { Hung, Observation, Swung, Twisted, Weighed } from "./observation"

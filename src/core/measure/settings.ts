@@ -9,10 +9,7 @@ export const NINETY_FIVE = 1.959963984540054
  */
 export const DETERMINED_WITHIN = 1
 
-/**
- * Studentised residual beyond which a reading is called out: less than 3 of 1000 sound readings are as far off. Of
- * several beyond it only the furthest is named, since one bad reading drags others out with it.
- */
+/** Studentised residual beyond which readings are in doubt: less than 3 of 1000 sound ones are as far off. */
 export const OUTLIER = 3
 
 /** A reading whose residual the fit leaves less than this share of free is checked by no other one. */

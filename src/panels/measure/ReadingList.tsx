@@ -1,5 +1,5 @@
 import { excludeReading, removeReading } from "../../commands/measure"
-import { kindTitles, missText, onWords, placeText, readingText } from "../../describe/measureText"
+import { kindTitles, missText, onWords, placeText, readingText, suspectMark } from "../../describe/measureText"
 import { type MeasureResult, stillMounted } from "../../scene/measure"
 import type { Measurement } from "../../scene/schema"
 import { useBench, useLive } from "../../state/useBench"
@@ -13,6 +13,7 @@ import { draftOf } from "./reading"
 export function ReadingList({ result }: { result: MeasureResult | null }) {
   const readings = useLive(({ scene }) => scene.measurements)
   if (readings === undefined) return null
+  const suspects = result?.readings.filter(({ suspect }) => suspect).length ?? 0
   return (
     <section>
       <h2 className="sheet-heading">Readings</h2>
@@ -23,6 +24,7 @@ export function ReadingList({ result }: { result: MeasureResult | null }) {
             key={place}
             reading={reading}
             place={place}
+            suspects={suspects}
             result={result?.readings.find((each) => each.place === place)}
           />
         ))}
@@ -34,17 +36,19 @@ export function ReadingList({ result }: { result: MeasureResult | null }) {
 interface Props {
   readonly reading: Measurement
   readonly place: number
+  /** How many readings are in doubt with it, itself counted. */
+  readonly suspects: number
   readonly result: MeasureResult["readings"][number] | undefined
 }
 
-function Reading({ reading, place, result }: Props) {
+function Reading({ reading, place, suspects, result }: Props) {
   const bench = useBench()
   const units = useLive(({ preferences }) => preferences)
   const mounted = useLive(({ scene }) => stillMounted(scene, reading))
   const { problem, told } = useProblem()
   const name = `reading ${place + 1}`
   return (
-    <li data-outlier={result?.outlier || undefined} data-excluded={reading.excluded || undefined}>
+    <li data-suspect={result?.suspect || undefined} data-excluded={reading.excluded || undefined}>
       <p className="reading-title">
         <strong>
           {place + 1}. {kindTitles[reading.kind]}
@@ -58,7 +62,7 @@ function Reading({ reading, place, result }: Props) {
       {!mounted && (
         <p className="reading-far">▲ Its rig hung from a mount that the bow no longer has: it does not count.</p>
       )}
-      {result?.outlier && <p className="reading-far">▲ Far off: take it again, or leave it out.</p>}
+      {result?.suspect && <p className="reading-far">▲ {suspectMark(suspects)}.</p>}
       {result !== undefined && (
         <ul className="reading-misses">
           {result.misses.map((miss) => (

@@ -13,16 +13,20 @@ export interface MeasuredReport {
   readonly readings: readonly {
     readonly place: number
     readonly kind: string
-    readonly outlier: boolean
+    /** Whether the others agree once it is left out, where they do not with it; one of all suspects is wrong. */
+    readonly suspect: boolean
     readonly misses: readonly Miss[]
   }[]
+  /** Whether the readings disagree more than their errors allow. */
+  readonly doubtful: boolean
   readonly chiSquared: number
   readonly freedom: number
   readonly condition: number
   readonly next: { readonly kind: string; readonly at: string | null; readonly balancePointMm: number } | null
 }
 
-export function measuredReport(scene: Scene, { fit, riser, known, spreads, readings }: MeasureResult): MeasuredReport {
+export function measuredReport(scene: Scene, result: MeasureResult): MeasuredReport {
+  const { fit, riser, known, spreads, readings, doubtful } = result
   const { converged, applied, chiSquared, freedom, condition } = fit
   const best = nextReadings(scene, fit)?.best[0]
   return {
@@ -33,7 +37,8 @@ export function measuredReport(scene: Scene, { fit, riser, known, spreads, readi
     within95: Object.fromEntries(
       Object.entries(spreads).map(([key, spread]) => [key, Number.isFinite(spread) ? spread : null]),
     ),
-    readings: readings.map(({ place, reading, misses, outlier }) => ({ place, kind: reading.kind, outlier, misses })),
+    readings: readings.map(({ place, reading, misses, suspect }) => ({ place, kind: reading.kind, suspect, misses })),
+    doubtful,
     chiSquared,
     freedom,
     condition,

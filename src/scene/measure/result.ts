@@ -1,8 +1,9 @@
-import { type FittedRow, type Known, type Unknown, unknowns } from "../../core/measure"
+import { doubtsOf, type FittedRow, type Known, OUTLIER, type Unknown, unknowns } from "../../core/measure"
 import { RADIAN_PER_DEGREE as DEGREE } from "../../core/constants"
 import { type Result, success } from "../errors"
 import { type Evaluation, evaluate } from "../evaluate"
 import type { Measurement, Scene } from "../schema"
+import { decompose } from "./decompose"
 import { fitScene, type MeasuredFit, riserOf } from "./fitScene"
 import { figureSpreads, type Spreads } from "./spread"
 
@@ -15,6 +16,8 @@ export interface Miss {
   readonly error: number
   /** `by` over its own standard deviation in the fit; null where no other reading checks this one. */
   readonly studentised: number | null
+  /** A mistake smaller than this would usually pass unseen, same unit; null where no other reading checks this one. */
+  readonly unseen: number | null
 }
 
 export interface ReadingResult {
@@ -22,7 +25,8 @@ export interface ReadingResult {
   readonly place: number
   readonly reading: Measurement
   readonly misses: readonly Miss[]
-  readonly outlier: boolean
+  /** Whether the others agree once it is left out, where they do not with it. Of several only one need be wrong. */
+  readonly suspect: boolean
 }
 
 export interface MeasureResult {
@@ -35,6 +39,8 @@ export interface MeasureResult {
   /** ± at 95 % of that scene's numbers, by the report's key. */
   readonly spreads: Spreads
   readonly readings: readonly ReadingResult[]
+  /** Whether the readings disagree more than their errors allow; without a suspect more than one must be wrong. */
+  readonly doubtful: boolean
 }
 
 /**
@@ -48,8 +54,10 @@ export function measureResult(scene: Scene): Result<MeasureResult> | null {
   const riser = fit.converged ? riserOf(fit) : scene.bow.riser
   const evaluated = evaluate({ ...scene, bow: { ...scene.bow, riser } })
   if (!evaluated.ok) return evaluated
+  const { doubtful, suspects } = doubtsOf(fit, fit.observations, fit.assumed, decompose)
   return success({
     fit,
+    doubtful,
     riser,
     known: Object.fromEntries(unknowns.map((name, k) => [name, fit.known[k]])) as Record<Unknown, Known>,
     evaluation: evaluated.value,
@@ -57,7 +65,7 @@ export function measureResult(scene: Scene): Result<MeasureResult> | null {
     readings: fit.places.map((place, of): ReadingResult => {
       const reading = scene.measurements![place]!
       const misses = fit.rows.filter((row) => row.of === of).map((row) => missOf(row, reading))
-      return { place, reading, misses, outlier: fit.outlier === of }
+      return { place, reading, misses, suspect: suspects.includes(of) }
     }),
   })
 }
@@ -66,12 +74,13 @@ export function measureResult(scene: Scene): Result<MeasureResult> | null {
 const READ_AS_TILT = 0.03
 
 function missOf(row: FittedRow, reading: Measurement): Miss {
-  const { residual, error, studentised, below = 0 } = row
+  const { residual, error, studentised, free, below = 0 } = row
   const miss = (what: Miss["what"], factor: number): Miss => ({
     what,
     by: residual * factor,
     error: error * Math.abs(factor),
     studentised,
+    unseen: studentised === null ? null : (OUTLIER * error * Math.abs(factor)) / Math.sqrt(free),
   })
   switch (row.what) {
     case "mass":

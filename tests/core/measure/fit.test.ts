@@ -4,8 +4,12 @@ import {
   bodyOf,
   covariance,
   type Fit,
+  disagreement,
+  doubtsOf,
   fitBody,
   type MeasuredBody,
+  type Observation,
+  OUTLIER,
   spreadOf,
   unknowns,
   vectorOf,
@@ -23,7 +27,7 @@ const known = (f: Fit) => Object.fromEntries(unknowns.map((name, k) => [name, f.
 describe("readings without noise", () => {
   test("give back the planted body, all of it, whatever was assumed", () => {
     const found = fitBody(session(riser, limbs), assumed, decompose)
-    expect(found).toMatchObject({ converged: true, outlier: null, held: false, undetermined: [], freedom: 5 })
+    expect(found).toMatchObject({ converged: true, held: false, undetermined: [], freedom: 5 })
     expect(new Set(found.known)).toEqual(new Set(["yes"]))
     expectNear(vectorOf(found.body), vectorOf(riser), 1e-9)
     expect(found.chiSquared).toBeLessThan(1e-10)
@@ -142,7 +146,7 @@ describe("of a thousand planted bows measured with noise, 93 to 97 % are within 
       const off = Math.abs(number(whole(found.body), found.body) - number(whole(planted), planted))
       if (off <= spreadOf(found, ratesOf(number, found.body))) within.set(name, within.get(name)! + 1)
     }
-    if (found.outlier !== null) outliers++
+    if (found.rows.some(({ studentised }) => Math.abs(studentised ?? 0) > OUTLIER)) outliers++
     chi += found.chiSquared
     freedom += found.freedom
   }
@@ -160,21 +164,66 @@ describe("of a thousand planted bows measured with noise, 93 to 97 % are within 
   })
 })
 
+const doubts = (seen: readonly Observation[]) => doubtsOf(fitBody(seen, assumed, decompose), seen, assumed, decompose)
+const NONE = { doubtful: false, suspects: [] }
+
 describe("a gross error", () => {
+  const seen = session(riser, limbs, normal(7))
+  const tilted = (place: number, by: number) =>
+    seen.map((one, index) => (index === place && one.kind === "hang" ? { ...one, slope: one.slope + by } : one))
+
   test("is called out, by the observation it is in", () => {
-    const seen = session(riser, limbs, normal(7))
-    const wrong = seen.map((one, index) =>
-      index === 2 && one.kind === "hang" ? { ...one, slope: one.slope + 0.2 } : one,
-    )
-    expect(fitBody(seen, assumed, decompose).outlier).toBeNull()
-    expect(fitBody(wrong, assumed, decompose).outlier).toBe(2)
+    expect(doubts(seen)).toEqual(NONE)
+    expect(doubts(tilted(2, 0.2))).toEqual({ doubtful: true, suspects: [2] })
+  })
+
+  test("in one of two scales that only check each other names both, whichever is wrong", () => {
+    const scales = [weigh(riser, limbs, 0.004), weigh(riser, limbs, 0.003), ...seen.slice(1)]
+    expect(doubts(scales)).toEqual(NONE)
+    for (const place of [0, 1]) {
+      const wrong = scales.map((one, index) =>
+        index === place && one.kind === "scale" ? { ...one, mass: one.mass + 0.1 } : one,
+      )
+      expect(doubts(wrong)).toEqual({ doubtful: true, suspects: [0, 1] })
+    }
+  })
+
+  test("in two readings at once names none, as leaving out no single one mends it", () => {
+    const heavy = weigh(riser, limbs, 0.004)
+    const scales = [heavy, { ...heavy, mass: riser.mass + limbs.mass + 0.1 } as Observation, ...tilted(2, 0.2).slice(1)]
+    expect(doubts(scales)).toEqual({ doubtful: true, suspects: [] })
   })
 
   test("in a reading that no other checks cannot be seen, and is said to be unchecked", () => {
-    const found = fitBody([weigh(riser, limbs, 0.004)], assumed, decompose)
-    expect(found.rows.map(({ studentised }) => studentised)).toEqual([null])
-    expect(found.outlier).toBeNull()
+    const lone = [weigh(riser, limbs, 0.004)]
+    const [row] = fitBody(lone, assumed, decompose).rows
+    expect(row).toMatchObject({ studentised: null })
+    expect(row!.free).toBeCloseTo(0, 6)
+    expect(doubts(lone)).toEqual(NONE)
   })
+})
+
+test("readings that are off together, none by three of its own deviations, are in doubt as a whole", () => {
+  // Four scales at 2.4 deviations to either side: chi squared 23 with three degrees of freedom, of which 11.3 is likely.
+  const scales = [2.4, 2.4, -2.4, -2.4].map((by): Observation => {
+    const one = weigh(riser, limbs, 0.004)
+    return one.kind === "scale" ? { ...one, mass: one.mass + by * 0.004 } : one
+  })
+  const found = fitBody(scales, assumed, decompose)
+  expect(found.chiSquared).toBeGreaterThan(disagreement(found.freedom))
+  for (const { studentised } of found.rows) expect(Math.abs(studentised!)).toBeLessThan(OUTLIER)
+  expect(doubts(scales)).toEqual({ doubtful: true, suspects: [] })
+})
+
+test("a sum of squares is judged by the chi-squared table: 6.635, 15.086 and 23.209 at one in a hundred for 1, 5 and 10 (from memory)", () => {
+  for (const [freedom, table] of [
+    [1, 6.635],
+    [5, 15.086],
+    [10, 23.209],
+  ] as const) {
+    expect(Math.abs(disagreement(freedom) / table - 1)).toBeLessThan(0.02)
+  }
+  expect(disagreement(0)).toBe(disagreement(1))
 })
 
 describe("radii of gyration that no body has", () => {
@@ -221,7 +270,7 @@ test("a swing about the balance point itself, which no bow does, makes a fit tha
   const at = riser.centre
   const seen = swing(riser, bareRiser, [at[0], at[1] + 0.2, at[2]], [0, 0, 1], { periodError: 0.1, pointError: 0 })
   const found = fitBody([weigh(riser, bareRiser, 0.004), { ...seen, at } as typeof seen], riser, decompose)
-  expect(found).toMatchObject({ converged: false, body: riser, directions: [], outlier: null })
+  expect(found).toMatchObject({ converged: false, body: riser, directions: [] })
   expect(new Set(found.known)).toEqual(new Set(["no"]))
 })
 
