@@ -67,9 +67,9 @@ export function field(label: string, quantity: Quantity, min: number, max: numbe
   }
 }
 
-const massG = (max: number, step: number) => field("mass", "mass", 0, max, { step })
+const massG = (max: number, step: number, label = "mass") => field(label, "mass", 0, max, { step })
 const lengthMm = (max: number, step: number) => field("length", "length", 1, max, { step })
-const outerMm = (min = 1) => field("outer diameter", "length", min, 200, { step: 0.5, coarse: 5 })
+const outerMm = (label = "outer diameter") => field(label, "length", 1, 200, { step: 0.5, coarse: 5 })
 const innerMm = field("inner diameter", "length", 0, 199, { step: 0.5, coarse: 5, fallback: 0 })
 const modulusGPa = field("elastic modulus", "modulus", 0.001, 1000, { step: 1, optional: true })
 const tubeFields = (mass: NumberField, length: NumberField) => ({
@@ -151,9 +151,9 @@ export const elementFields = {
   },
   swing: {
     stemLengthMm: field("stem length", "length", 1, 1000, { step: 5, coarse: 50 }),
-    stemMassG: massG(1000, 1),
+    stemMassG: massG(1000, 1, "stem mass"),
     bobMassG: field("bob mass", "mass", 0, 3000, { step: 5, coarse: 50 }),
-    bobOuterMm: outerMm(),
+    bobOuterMm: outerMm("bob diameter"),
     bobLengthMm: field("bob length", "length", 0.1, 500, { step: 1 }),
     stopDeg: field("stop angle", "angle", 0, 180, { step: 1 }),
     frictionNmm: field("hinge friction", "friction", 0, 10_000, { step: 1, fallback: 0 }),

@@ -38,3 +38,11 @@ it("one object standing at two places of a document has slots at both", () => {
     expect(at ?? slot.value).toBe(slot.value)
   }
 })
+
+it("every number of a swing weight says whether it is of the stem, the bob or the hinge", () => {
+  const labels = slotsOf(scene)
+    .filter(({ owner }) => owner === "back/swing")
+    .map(({ label }) => label)
+  expect(labels).toEqual(expect.arrayContaining(["stem length", "stem mass", "bob mass", "bob diameter", "bob length"]))
+  expect(labels.filter((label) => !/^(stem|bob|hinge|stop) /.test(label))).toEqual([])
+})
