@@ -52,7 +52,27 @@ export function outcomeText(outcome: Extract<Outcome, { kind: "searched" }>): st
 
 /** Why a search could not be begun, in one or more sentences. */
 export const refusalText = (errors: readonly SceneError[]): string =>
-  errors.map(({ message }) => `${message.charAt(0).toUpperCase()}${message.slice(1)}.`).join(" ")
+  errors.map(({ message }) => `${capital(message)}.`).join(" ")
+
+/** Why a band cannot be searched for, or null: its ends are the wrong way round. */
+export function bandProblem(
+  key: keyof FindTarget,
+  [from, to]: readonly [number, number],
+  units: UnitChoice,
+): string | null {
+  if (from <= to) return null
+  const { name, quantity } = limitWords[key]
+  return `${capital(name)}: from ${said(from, quantity, units)} to ${said(to, quantity, units)} is no band; “to” must not be less than “from”.`
+}
+
+/** Why the search does not begin while fields hold what cannot be taken. */
+export function wrongFieldsText(names: readonly string[]): string {
+  const [first, ...more] = names.map((name) => `“${capital(name)}”`)
+  const all = more.length === 0 ? first : `${[first, ...more.slice(0, -1)].join(", ")} and ${more.at(-1)}`
+  return `Not searched: ${all} cannot be taken as ${more.length === 0 ? "it stands" : "they stand"}. Correct ${more.length === 0 ? "it" : "them"} first.`
+}
+
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
 export const CUT_OFF =
   "The last search was cut off when the page was closed or put to sleep. The kit and what was wanted are kept: search again."
@@ -61,7 +81,7 @@ export const CUT_OFF =
 export function missText({ key, nearest, alone }: Miss, units: UnitChoice): string {
   const { name, quantity } = limitWords[key]
   const value = (number: number) => said(number, quantity, units)
-  const title = name.charAt(0).toUpperCase() + name.slice(1)
+  const title = capital(name)
   if (alone === null) return `${title}: there is nothing to build.`
   if (alone.by > 0)
     return `${title}: out of reach of this kit; the nearest is ${value(alone.value)}, ${value(alone.by)} off.`
@@ -75,7 +95,6 @@ export function missText({ key, nearest, alone }: Miss, units: UnitChoice): stri
 /** What a rig is made of, mount by mount: "Front: extender 100, V-bar (40°/5°: side rod 254, 3 × 28 g), …". */
 export function rigText(rig: readonly RigEntry[], units: UnitChoice): string {
   if (rig.length === 0) return "nothing on the bow"
-  const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1)
   return rig.map(({ mount, chain }) => `${capital(mount)}: ${chainText(chain, units)}`).join(". ")
 }
 

@@ -98,6 +98,39 @@ test("no setup: what binds is said, and the nearest miss can be tried", async ({
   await expect(forward.getByLabel("from")).toHaveValue("40")
 })
 
+test("a field that cannot be taken holds the search back at the first click, by its name, until it is put right", async ({
+  page,
+}) => {
+  await openFind(page)
+  await page.getByRole("checkbox", { name: "Mass" }).check()
+  const mass = page.getByLabel("at most", { exact: true }).first()
+  await mass.fill("heavy")
+  // The field is left by this press, and its error moves the button.
+  await search(page)
+  await expect(page.getByText("Not searched: “Mass” cannot be taken as it stands. Correct it first.")).toBeVisible()
+  await expect(mass).toHaveValue("heavy")
+  await expect(outcome(page)).toHaveCount(0)
+  await mass.fill("3500")
+  await search(page)
+  await expect(outcome(page)).toHaveText(/proved|No setup/, { timeout: 40_000 })
+})
+
+test("a band the wrong way round is told at its fields at once, and holds the search back", async ({ page }) => {
+  await openFind(page)
+  const forward = page.getByRole("group", { name: "Balance point forward" })
+  await forward.getByLabel("to").fill("75")
+  await forward.getByLabel("from").fill("90")
+  await forward.getByLabel("from").press("Enter")
+  await expect(forward.getByRole("alert")).toHaveText(/^Balance point forward: from 90\.0.mm to 75\.0.mm is no band/)
+  await expect(forward.getByLabel("to")).toHaveAttribute("aria-invalid", "true")
+  await search(page)
+  await expect(page.getByText(/^Not searched: “Balance point forward” cannot be taken/)).toBeVisible()
+  await forward.getByLabel("to").fill("95")
+  await forward.getByLabel("to").press("Enter")
+  await expect(forward.getByRole("alert")).toHaveCount(0)
+  await expect(page.getByText(/^Not searched/)).toHaveCount(0)
+})
+
 test("a kit is edited, undone, kept over a reload, and taken from a dropped table; a bad one is explained", async ({
   page,
 }) => {

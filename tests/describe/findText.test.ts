@@ -1,5 +1,14 @@
 import { expect, test } from "vitest"
-import { countText, coverText, missText, outcomeText, refusalText, rigText } from "../../src/describe/findText"
+import {
+  bandProblem,
+  countText,
+  coverText,
+  missText,
+  outcomeText,
+  refusalText,
+  rigText,
+  wrongFieldsText,
+} from "../../src/describe/findText"
 import type { FoundSetup } from "../../src/scene/find"
 import { defaultPreferences as units } from "../../src/state/preferences"
 
@@ -45,6 +54,20 @@ test("a miss says whether the limit binds, is out of reach, or waits for the oth
   )
   expect(missText({ key: "massMaxG", nearest: { ...nearest, by: 0 }, alone: { value: 2331, by: 0 } }, units)).toBe(
     "Mass: is met.",
+  )
+})
+
+test("a band whose ends are the wrong way round is named with both ends; one of a single value is fine", () => {
+  expect(bandProblem("forwardMm", [90, 75], units)).toBe(
+    "Balance point forward: from 90.0\u00a0mm to 75.0\u00a0mm is no band; “to” must not be less than “from”.",
+  )
+  expect([bandProblem("forwardMm", [75, 75], units), bandProblem("netLiftNm", [-2, 3], units)]).toEqual([null, null])
+})
+
+test("a search that is refused for its fields names each of them", () => {
+  expect(wrongFieldsText(["mass"])).toBe("Not searched: “Mass” cannot be taken as it stands. Correct it first.")
+  expect(wrongFieldsText(["mass", "balance point up, to", "count of side rod"])).toBe(
+    "Not searched: “Mass”, “Balance point up, to” and “Count of side rod” cannot be taken as they stand. Correct them first.",
   )
 })
 

@@ -1,4 +1,5 @@
-import { useEffect, useMemo } from "react"
+import { type MouseEvent, useEffect, useMemo, useState } from "react"
+import { flushSync } from "react-dom"
 import { useStore } from "./useStore"
 import { compareSetup } from "../../commands/find"
 import { questionFor } from "../../scene/find"
@@ -8,6 +9,7 @@ import { useBench, useLive } from "../../state/useBench"
 import "../choice.css"
 import "../rig/rig.css"
 import "../sheet.css"
+import { createFieldProblems, FieldProblemsContext } from "../fieldProblems"
 import { Answers } from "./Answers"
 import "./find.css"
 import { type KitFiles, KitSection } from "./KitSection"
@@ -29,12 +31,32 @@ export function FindSheet({ box, finder, files }: Props) {
   const suggested = useMemo(() => ({ ...questionFor(scene), variety: "pieces" as const }), [scene])
   const question = own ?? suggested
   useEffect(() => () => void compareSetup.run(bench, null), [bench])
+  const [problems] = useState(createFieldProblems)
   return (
-    <div className="find-sheet">
-      <KitSection box={box} files={files} />
-      <TargetSection question={question} changed={own !== null} onChange={finder.setQuestion} />
-      <SearchSection box={box} finder={finder} question={question} />
-      <Answers finder={finder} />
-    </div>
+    <FieldProblemsContext value={problems}>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: it only holds the buttons still; they stay the buttons */}
+      <div className="find-sheet" onMouseDown={stayInField} onClickCapture={leaveField}>
+        <KitSection box={box} files={files} />
+        <TargetSection question={question} changed={own !== null} onChange={finder.setQuestion} />
+        <SearchSection box={box} finder={finder} question={question} problems={problems} />
+        <Answers finder={finder} />
+      </div>
+    </FieldProblemsContext>
   )
+}
+
+const buttonOf = ({ target }: MouseEvent) => (target instanceof Element ? target.closest("button") : null)
+const inField = () => document.activeElement instanceof HTMLInputElement
+
+/**
+ * A field that is left may show an error, and what stands below it moves: between the press and the release of a button
+ * the click would be lost. So a press does not leave the field; the click does, before the button hears of it.
+ */
+function stayInField(event: MouseEvent) {
+  if (inField() && buttonOf(event) !== null) event.preventDefault()
+}
+
+function leaveField(event: MouseEvent) {
+  const button = buttonOf(event)
+  if (button !== null && inField()) flushSync(() => button.focus({ preventScroll: true }))
 }

@@ -4,6 +4,8 @@ import { PlainNumber } from "../hills/PlainNumber"
 
 interface Props {
   readonly field: NumberField
+  /** What the number belongs to, where several have one like it. */
+  readonly owner?: string
   /** In place of the field's own. */
   readonly label?: string
   /** Beside the number itself. */
@@ -17,7 +19,7 @@ interface Props {
 const DONE = { ok: true, value: undefined } as const
 
 /** A number that need not be there: a switch, and the number while it is on. */
-export function OptionalNumber({ field, label = field.label, inner = "value", value, start, onChange }: Props) {
+export function OptionalNumber({ owner, field, label = field.label, inner = "value", value, start, onChange }: Props) {
   const title = label.charAt(0).toUpperCase() + label.slice(1)
   return (
     <div className="find-optional">
@@ -30,7 +32,15 @@ export function OptionalNumber({ field, label = field.label, inner = "value", va
       >
         {title}
       </Check>
-      {value !== undefined && <PlainNumber label={inner} field={field} value={value} onChange={onChange} />}
+      {value !== undefined && (
+        <PlainNumber
+          label={inner}
+          name={owner === undefined ? label : `${label} of ${owner}`}
+          field={field}
+          value={value}
+          onChange={onChange}
+        />
+      )}
     </div>
   )
 }

@@ -68,6 +68,7 @@ export function PieceRow({ box, section, index, piece, open, onOpen, onRemove }:
           <NameField label="Name" name={piece.name} longest={120} onChange={(name) => set(["name"], name)} />
           <PlainNumber
             label={field.label}
+            name={`${field.label} of ${piece.name}`}
             field={field}
             value={piece.count}
             onChange={(count) => set(["count"], count)}
@@ -97,12 +98,21 @@ function PieceField({
   onChange,
 }: {
   number: PieceNumber
-  piece: object
+  piece: KitPiece<KitSection>
   onChange(value: number | undefined): void
 }) {
   const value = valueIn(piece, keys) as number | undefined
-  if (optional) return <OptionalNumber field={field} value={value} start={startOf(field)} onChange={onChange} />
-  return <PlainNumber label={field.label} field={field} value={value ?? 0} onChange={onChange} />
+  if (optional)
+    return <OptionalNumber owner={piece.name} field={field} value={value} start={startOf(field)} onChange={onChange} />
+  return (
+    <PlainNumber
+      label={field.label}
+      name={`${field.label} of ${piece.name}`}
+      field={field}
+      value={value ?? 0}
+      onChange={onChange}
+    />
+  )
 }
 
 /** What a number that was left out begins with. */

@@ -1,23 +1,35 @@
-import { useEffect, useRef } from "react"
+import { useEffect, useRef, useState } from "react"
 import { useStore } from "./useStore"
-import { CUT_OFF, coverText, outcomeText, refusalText } from "../../describe/findText"
+import { CUT_OFF, coverText, outcomeText, refusalText, wrongFieldsText } from "../../describe/findText"
 import type { FindQuestion } from "../../scene/find"
 import { piecesIn } from "../../scene/kit"
 import type { Finder } from "../../state/finder"
 import type { KitBox } from "../../state/kitBox"
 import { useBench } from "../../state/useBench"
+import type { FieldProblems } from "../fieldProblems"
 import { Problem } from "../Problem"
 
+interface Props {
+  readonly box: KitBox
+  readonly finder: Finder
+  readonly question: FindQuestion
+  readonly problems: FieldProblems
+}
+
 /** Starts and ends the search, and says how far it is. */
-export function SearchSection({ box, finder, question }: { box: KitBox; finder: Finder; question: FindQuestion }) {
+export function SearchSection({ box, finder, question, problems }: Props) {
   const bench = useBench()
   const running = useStore(finder.store, (state) => state.running)
   const outcome = useStore(finder.store, (state) => state.outcome)
   const cutOff = useStore(finder.store, (state) => state.cutOff)
   const empty = useStore(box.store, (state) => piecesIn(state.kit) === 0)
+  const wrong = useStore(problems, (state) => state)
+  const [refused, setRefused] = useState(false)
   useSaidAtTheEnd(finder)
   const start = () => {
     if (running || empty) return
+    setRefused(wrong.size > 0)
+    if (wrong.size > 0) return
     finder.start({ scene: bench.store.getState().scene, kit: box.store.getState().kit, question })
   }
   return (
@@ -32,6 +44,7 @@ export function SearchSection({ box, finder, question }: { box: KitBox; finder: 
           </button>
         )}
       </div>
+      {refused && wrong.size > 0 && <Problem text={wrongFieldsText([...wrong.values()])} />}
       {empty && <p className="find-note">The box is empty: there is nothing to build from.</p>}
       {cutOff && !empty && <p className="find-note">{CUT_OFF}</p>}
       {running && <Underway finder={finder} />}

@@ -1,4 +1,5 @@
-import { limitWords, scoreWords } from "../../describe/findText"
+import { useId } from "react"
+import { bandProblem, limitWords, scoreWords } from "../../describe/findText"
 import { type FindQuestion, type FindTarget, mountsWithSwings, type ScoreName, scoreNames } from "../../scene/find"
 import { targetFields } from "../../scene/fields"
 import { questionFields } from "../../scene/kit"
@@ -8,7 +9,9 @@ import { figures } from "../../state/derived"
 import { useLive } from "../../state/useBench"
 import { Check } from "../Check"
 import { Choice } from "../Choice"
+import { useFieldProblem } from "../fieldProblems"
 import { PlainNumber } from "../hills/PlainNumber"
+import { Problem } from "../Problem"
 import { OptionalNumber } from "./OptionalNumber"
 
 interface Props {
@@ -136,6 +139,12 @@ function BandField({ of: key, band, onChange }: { of: BandKey; band: Band | unde
     return [middle - half, middle + half]
   }
   const { name } = limitWords[key]
+  const units = useLive(({ preferences }) => preferences)
+  const id = useId()
+  const reversed = band === undefined ? null : bandProblem(key, band, units)
+  useFieldProblem(id, name, reversed !== null)
+  const wrongBecause = reversed === null ? undefined : id
+  const shared = { field, wrongBecause }
   return (
     <fieldset className="find-optional">
       <legend>
@@ -151,8 +160,21 @@ function BandField({ of: key, band, onChange }: { of: BandKey; band: Band | unde
       </legend>
       {band !== undefined && (
         <div className="find-band">
-          <PlainNumber label="from" field={field} value={band[0]} onChange={(from) => onChange([from, band[1]])} />
-          <PlainNumber label="to" field={field} value={band[1]} onChange={(to) => onChange([band[0], to])} />
+          <PlainNumber
+            {...shared}
+            label="from"
+            name={`${name}, from`}
+            value={band[0]}
+            onChange={(from) => onChange([from, band[1]])}
+          />
+          <PlainNumber
+            {...shared}
+            label="to"
+            name={`${name}, to`}
+            value={band[1]}
+            onChange={(to) => onChange([band[0], to])}
+          />
+          <Problem text={reversed} id={id} />
         </div>
       )}
     </fieldset>

@@ -2,22 +2,29 @@ import { type KeyboardEvent, useId, useState } from "react"
 import { fieldText, fieldUnit, readField, stepped } from "../../describe/fieldText"
 import type { NumberField } from "../../scene/fields"
 import { useLive } from "../../state/useBench"
+import { useFieldProblem } from "../fieldProblems"
 import "../fields.css"
 
 interface Props {
   readonly label: string
+  /** In a sentence elsewhere, where the label alone does not say which number it is. */
+  readonly name?: string
   readonly field: NumberField
   /** In the file's unit. */
   readonly value: number
   onChange(value: number): void
+  /** The id of words that say why the value cannot stand beside others. */
+  readonly wrongBecause?: string | undefined
 }
 
 /** A number that belongs to a question and not to the scene, as a text field in the chosen units. */
-export function PlainNumber({ label, field, value, onChange }: Props) {
+export function PlainNumber({ label, name = label, field, value, onChange, wrongBecause }: Props) {
   const units = useLive(({ preferences }) => preferences)
   const id = useId()
   const [draft, setDraft] = useState<string | null>(null)
   const [problem, setProblem] = useState<string | null>(null)
+  useFieldProblem(id, name, problem !== null)
+  const invalid = problem !== null || wrongBecause !== undefined
   const commit = () => {
     if (draft === null) return
     const reading = readField(draft, field, units)
@@ -34,7 +41,7 @@ export function PlainNumber({ label, field, value, onChange }: Props) {
     onChange(stepped(value, field, units, steps, event.shiftKey))
   }
   return (
-    <div className="number-field" data-invalid={problem !== null || undefined}>
+    <div className="number-field" data-invalid={invalid || undefined}>
       <label htmlFor={id}>{label}</label>
       <span className="number-field-box">
         <input
@@ -43,8 +50,8 @@ export function PlainNumber({ label, field, value, onChange }: Props) {
           inputMode={field.min < 0 ? "text" : "decimal"}
           autoComplete="off"
           value={draft ?? fieldText(value, field.quantity, units)}
-          aria-invalid={problem !== null || undefined}
-          aria-describedby={problem === null ? undefined : `${id}-problem`}
+          aria-invalid={invalid || undefined}
+          aria-describedby={problem === null ? wrongBecause : `${id}-problem`}
           onChange={(event) => setDraft(event.target.value)}
           onKeyDown={onKeyDown}
           onBlur={commit}
