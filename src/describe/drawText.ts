@@ -10,6 +10,13 @@ const AMO_AHEAD_MM = 1.75 * 25.4
 /** AMO draw length, mm, of a bow drawn `drawMm` back from the grip's pivot point. */
 export const amoLengthMm = (drawMm: number): number => drawMm + AMO_AHEAD_MM
 
+/** "709.5 mm (27.9 in)": shafts and draw lengths go by inches whatever else is measured in. In inches just "27.93 in". */
+export function amoLengthText(drawMm: number, units: UnitChoice): string {
+  const length = amoLengthMm(drawMm)
+  const words = said(length, "length", units)
+  return units.lengthUnit === "in" ? words : `${words} (${fixed(length / 25.4, 1)}\u00a0in)`
+}
+
 export const DRY_FIRE_CAUTION = "Never release a drawn bow without an arrow. Let it down with the hand on the string."
 
 export const SKETCH_NOTE =

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest"
-import { amoLengthMm, drawCsv, drawPointText } from "../../src/describe/drawText"
+import { amoLengthMm, amoLengthText, drawCsv, drawPointText } from "../../src/describe/drawText"
 import { drawWork, forcesAt, knownDrawWork } from "../../src/scene/drawWork"
 import { drawCurve } from "../../src/scene/sweeps"
 import { recurveBow, smallestDocument } from "./documents"
@@ -73,6 +73,18 @@ test("the draw curve is saved with a line a point, unrounded", () => {
 
 test("AMO draw length counts 1.75 inches from the grip's pivot point", () => {
   expect(amoLengthMm(26.25 * 25.4)).toBeCloseTo(28 * 25.4, 9)
+})
+
+test("AMO draw length is said in inches too where lengths are in millimetres", () => {
+  expect(amoLengthText(665, units)).toBe("709.5\u00a0mm (27.9\u00a0in)")
+  expect(amoLengthText(665, { ...units, lengthUnit: "in" })).toBe("27.93\u00a0in")
+})
+
+test("no force at all is on the fingers at brace, also of a bow held to compare", () => {
+  const work = workOf(recurve().bow)
+  expect(work.points[0]?.forceN).toBe(0)
+  expect(drawCsv(work).split("\r\n")[1]).toMatch(/,0,0$/)
+  expect(forcesAt(work, [work.points[0]!.drawMm])).toEqual([0])
 })
 
 test("another bow's force stands at the same draws, and nowhere off its own way", () => {

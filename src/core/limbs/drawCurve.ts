@@ -14,7 +14,8 @@ export function drawCurve(braced: BracedLimbs, points = 25): LimbResult<DrawCurv
   const curve: DrawCurvePoint[] = []
   const states: LimbState[] = [brace]
   let work = 0
-  curve.push(pointOf(braced, brace, work))
+  // Braced, nobody holds the string: what force the solver leaves is its rounding.
+  curve.push({ ...pointOf(braced, brace, work), force: 0 })
   for (let index = 1; index < count; index += 1) {
     const draw = index === count - 1 ? full.draw : brace.draw + index * step
     const solved = solveDrawn(braced, draw, ahead(states))

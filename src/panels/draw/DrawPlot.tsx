@@ -1,6 +1,14 @@
 import { useCallback, useMemo } from "react"
 import { stringLengthText } from "../../describe/bowLength"
-import { CURVE_BEHIND, amoLengthMm, drawCsv, drawPointText, energyText, SKETCH_NOTE } from "../../describe/drawText"
+import {
+  CURVE_BEHIND,
+  amoLengthMm,
+  amoLengthText,
+  drawCsv,
+  drawPointText,
+  energyText,
+  SKETCH_NOTE,
+} from "../../describe/drawText"
 import { fixed, said, shownUnit, type UnitChoice } from "../../describe/format"
 import { problemText } from "../../describe/problemText"
 import { type DrawWork, drawWork, forcesAt } from "../../scene/drawWork"
@@ -90,7 +98,7 @@ function Curve({ work, behind, bow, onSave }: CurveProps) {
         <Row
           name="AMO draw length"
           value={amoLengthMm(bow.drawLengthMm)}
-          text={said(amoLengthMm(bow.drawLengthMm), "length", units)}
+          text={amoLengthText(bow.drawLengthMm, units)}
           of="amoLengthMm"
         />
         {work.stringLength !== null && (

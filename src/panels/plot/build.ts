@@ -11,6 +11,8 @@ export interface PlotShape {
 }
 
 export const plotHeight = 230
+/** Between the numbers at the upright axis and the plot, CSS pixels: a point marked on the axis covers none. */
+const POINT_ROOM = 9
 
 /** Builds a plot of as many lines as `content()` has; it asks again for the content whenever it draws. */
 export function buildPlot(
@@ -44,7 +46,10 @@ export function buildPlot(
       x: { time: false, range: (_, min, max) => [...stretched(min, max, xAxis.span, 0)] },
       y: { range: (_, min, max) => [...stretched(min, max, yAxis.span, 0.06)] },
     },
-    axes: [{ ...axis(xAxis, 26), space: 44 }, axis(yAxis, 40)],
+    axes: [
+      { ...axis(xAxis, 26), space: 44 },
+      { ...axis(yAxis, 40), gap: POINT_ROOM },
+    ],
     series: [
       {},
       ...lines.map(

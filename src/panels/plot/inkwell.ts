@@ -42,15 +42,16 @@ function drawMark(plot: uPlot, mark: PlotMark, scale: number): void {
   if (mark.text === "") return
   const width = ctx.measureText(mark.text).width
   const gap = 8 * scale
-  const toLeft = x + gap + width > right
-  ctx.textAlign = toLeft ? "right" : "left"
   const under = mark.kind === "point" || mark.below === true
   ctx.textBaseline = under ? "top" : "bottom"
   const lineHeight = FONT_PX * scale
   const wanted = mark.kind === "upright" ? bbox.top + lineHeight : under ? y + gap / 2 : y - gap / 2
-  // A word at the foot of the plot stays inside, off the axis.
+  // A word at the foot of the plot stays inside, off the axis, and off the line that rises from there.
   const lowest = under ? bottom - lineHeight : bottom
-  ctx.fillText(mark.text, toLeft ? x - gap : x + gap, Math.min(lowest, Math.max(bbox.top + lineHeight, wanted)))
+  const beside = wanted > lowest ? gap + lineHeight : gap
+  const toLeft = x + beside + width > right
+  ctx.textAlign = toLeft ? "right" : "left"
+  ctx.fillText(mark.text, toLeft ? x - beside : x + beside, Math.min(lowest, Math.max(bbox.top + lineHeight, wanted)))
 }
 
 function dot(ctx: CanvasRenderingContext2D, x: number, y: number, radius: number, filled: boolean): void {
