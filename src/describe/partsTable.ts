@@ -1,6 +1,6 @@
 import type { Evaluation } from "../scene/evaluate"
 import { fixed, type Shown, show, shownUnit, type UnitChoice } from "./format"
-import { LEAST_TO_SHARE } from "./partCard"
+import { partShares, percentText } from "./partShares"
 import { roundedToSum } from "./roundedToSum"
 
 /** One part's line of the table, as shown. */
@@ -40,19 +40,13 @@ export function partsTable(evaluation: Evaluation, units: UnitChoice): PartsTabl
   return table
 }
 
-function makeTable({ now }: Evaluation, units: UnitChoice): PartsTable {
+function makeTable(evaluation: Evaluation, units: UnitChoice): PartsTable {
+  const { now } = evaluation
   const grams = now.parts.map((part) => part.mass * 1e3)
   const moments = now.parts.map((part) => part.noseDown)
-  const whole = moments.reduce((sum, moment) => sum + moment, 0)
   const masses = addingUp(grams, "mass", 0, units)
   const shown = addingUp(moments, "moment", MOMENT_EXTRA_DECIMALS, units)
-  const shares =
-    Math.abs(whole) < LEAST_TO_SHARE
-      ? null
-      : roundedToSum(
-          moments.map((moment) => (100 * moment) / whole),
-          0,
-        )
+  const shares = partShares(evaluation)
   const largest = Math.max(...moments.map(Math.abs))
   const lines = now.parts.map((part, index): [string, PartLine] => [
     part.path,
@@ -60,11 +54,11 @@ function makeTable({ now }: Evaluation, units: UnitChoice): PartsTable {
       mass: masses.texts[index]!,
       place: placeText(part.centre, units),
       moment: shown.texts[index]!,
-      share: shares === null ? NO_SHARE : percent(shares[index]!),
+      share: shares?.get(part.path) ?? NO_SHARE,
       bar: largest > 0 ? moments[index]! / largest : 0,
     },
   ])
-  const total = { mass: masses.total, moment: shown.total, share: shares === null ? NO_SHARE : percent(100) }
+  const total = { mass: masses.total, moment: shown.total, share: shares === null ? NO_SHARE : percentText(100) }
   return { lines: new Map(lines), total }
 }
 
@@ -78,8 +72,6 @@ function addingUp(values: readonly number[], quantity: Shown, extra: number, uni
   const text = (number: number) => `${fixed(number, digits)}\u00a0${unit}`
   return { texts: rounded.map(text), total: text(rounded.reduce((sum, number) => sum + number, 0)) }
 }
-
-const percent = (share: number): string => `${fixed(share, 0)}\u00a0%`
 
 /** To the whole millimetre or tenth of an inch: a part's centre is known no better. */
 function placeText(centre: readonly [number, number, number], units: UnitChoice): string {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest"
+import { partCard } from "../../src/describe/partCard"
 import { partsTable } from "../../src/describe/partsTable"
 import { evaluate } from "../../src/scene/evaluate"
 import { asCompound } from "../../src/scene/otherKind"
@@ -40,6 +41,17 @@ describe("the parts table", () => {
         expect(sum).toBeCloseTo(number(total[column]), 6)
       }
     }
+  })
+
+  test("gives each part the share that the card beside it gives", () => {
+    const evaluation = evaluationOf(({ bow }) => {
+      bow.riser.massG = 1221
+    })
+    const { parts, noseDown } = evaluation.now
+    // Rounded each by itself they would come to more than the whole.
+    expect(parts.reduce((sum, part) => sum + Math.round((100 * part.noseDown) / noseDown), 0)).toBe(101)
+    for (const [path, { share }] of partsTable(evaluation, metric).lines)
+      expect(partCard(evaluation, path, metric)?.share).toBe(`${share} of the whole bow's`)
   })
 
   test("says where a part is with the unit once", () => {
