@@ -54,7 +54,7 @@ export const applyReadings: Command = {
       return failure({
         code: "contradiction",
         path: "",
-        message: "the readings contradict each other: no riser fits them",
+        message: "no riser fits the readings",
       })
     }
     const valid = validateScene({ ...scene, bow: { ...scene.bow, riser } })

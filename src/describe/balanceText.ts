@@ -13,6 +13,15 @@ export interface Verdict {
   readonly target: string | null
 }
 
+/** What a verdict adds on a number that hangs on what was assumed of the riser. */
+export const AS_ASSUMED = "if the riser is as assumed"
+
+/** A verdict on a measured bow's number with that ±: one that no reading determines stands neither inside nor outside. */
+export const withSpread = (verdict: Verdict, spread: number | undefined): Verdict =>
+  spread === Number.POSITIVE_INFINITY
+    ? { ...verdict, standing: "untargeted", words: `${verdict.words}, ${AS_ASSUMED}` }
+    : verdict
+
 /** Both ends belong to the target; in the file's unit of its quantity. */
 export type Span = readonly [number, number]
 

@@ -10,6 +10,7 @@ import {
   sideVerdict,
   upVerdict,
   type Verdict,
+  withSpread,
 } from "./balanceText"
 import { fixed, said, type UnitChoice } from "./format"
 import { spreadText, unknownWords } from "./measureText"
@@ -79,20 +80,22 @@ function linesOf(
 }
 
 /** Each aim of the setup with how it stands against it; none without an aim. */
-export function cardTarget(evaluation: Evaluation, units: UnitChoice): readonly CardLine[] {
+export function cardTarget(evaluation: Evaluation, spreads: Spreads | null, units: UnitChoice): readonly CardLine[] {
   const { target } = evaluation.scene
   const { centreMm, massG, fullDraw } = figuresOf(evaluation)
-  const line = (key: ReadoutKey, asked: unknown, { target: aim, words }: Verdict): CardLine[] =>
-    asked === undefined || aim === null
+  const line = (key: ReadoutKey, asked: unknown, verdict: Verdict): CardLine[] => {
+    const { target: aim, words } = withSpread(verdict, spreads?.[key])
+    return asked === undefined || aim === null
       ? []
       : [
           {
             key,
             label: readouts[key].label,
             value: aim.replace(/^target /, ""),
-            note: words.replace(/ the (target|limit)$/, ""),
+            note: words.replace(/ the (target|limit)(?=$|,)/, ""),
           },
         ]
+  }
   return [
     ...line("centreMm.forward", target.forwardMm, forwardVerdict(centreMm[0], target.forwardMm, units)),
     ...line("centreMm.up", target.upMm, upVerdict(centreMm[1], target.upMm, units)),
@@ -135,7 +138,7 @@ export function cardMeasured({ measurements }: Scene, result: MeasureResult | nu
     (name) => result.known[name] !== "yes",
   )
   const kept = open.length === 0 ? "" : ` As assumed: ${open.map((name) => unknownWords[name]).join(", ")}.`
-  return `Measured: the riser is fitted to ${readings} of the real bow; each ± holds 95 % of the time.${kept} The parts of the rig are as entered. ${elbow}`
+  return `Measured: the riser is fitted to ${readings} of the real bow; each ± holds 95 % of the time if the readings are as sure as they say.${kept} The parts of the rig are as entered. ${elbow}`
 }
 
 export const cardWords = {

@@ -1,5 +1,5 @@
 import type { Known, Unknown } from "../core/measure"
-import type { MeasureResult, Miss, NamedPoint } from "../scene/measure"
+import type { MeasureResult, Miss, NamedPoint, NextReadings, ReadingResult } from "../scene/measure"
 import type { Measurement, Scene } from "../scene/schema"
 import { said, type Shown, show, type UnitChoice } from "./format"
 import { partTitle } from "./partNames"
@@ -112,7 +112,9 @@ export function missText({ what, by, error, studentised, unseen }: Miss, units: 
 }
 
 /** What the fit as a whole has to say for itself, in sentences; worst first. */
-export function fitWords({ fit, readings, doubtful }: MeasureResult): string[] {
+export function fitWords({ fit, readings, doubtful }: MeasureResult, units: UnitChoice): string[] {
+  const light = readings.flatMap((each) => outweighedWords(each, units) ?? [])
+  if (light.length > 0) return light
   const suspects = readings.filter(({ suspect }) => suspect).map(({ place }) => place)
   const words: string[] = []
   if (!fit.converged) words.push("The readings contradict each other: no riser fits them.")
@@ -127,6 +129,13 @@ export function fitWords({ fit, readings, doubtful }: MeasureResult): string[] {
       "Read by themselves, the radii of gyration would be those of no body; the nearest ones that exist are taken.",
     )
   return words
+}
+
+/** That a scale showed less than what is known to have been on it; null where it did not. */
+function outweighedWords({ place, reading, outweighedByG }: ReadingResult, units: UnitChoice): string | null {
+  if (outweighedByG === null || reading.kind !== "scale") return null
+  const rest = reading.on === "rigged" ? "limbs, string, accessories and rig" : "limbs, string and accessories"
+  return `Reading ${place + 1}, ${said(reading.massG, "mass", units)}, is not above the ${said(outweighedByG, "mass", units)} that ${rest} weigh as entered, so nothing is left for the riser. Check the reading, what was on the scale, and those. Until then neither the numbers below nor their ± hold.`
 }
 
 const AGREE =
@@ -149,3 +158,16 @@ function suspectWords(places: readonly number[]): string {
 /** What a reading in doubt has beside it, `suspects` being how many there are. */
 export const suspectMark = (suspects: number): string =>
   suspects > 1 ? "May be far off: take it again" : "Far off: take it again, or leave it out"
+
+/**
+ * How well the balance point is placed as things stand. A span that leans on what is assumed of any riser is said to be
+ * no knowledge. `read` is whether any reading counts.
+ */
+export function nowWords({ nowMm, determined }: NextReadings, read: boolean, units: UnitChoice): string {
+  const within = `${said(nowMm, "length", units)}, forward, up and side together`
+  if (determined) return `The balance point of the bow as it is rigged is known to ${within}.`
+  const open = read
+    ? "The readings alone do not determine the balance point of the bow as it is rigged."
+    : "Nothing measured says yet where the balance point of the bow as it is rigged lies."
+  return `${open} It is assumed to be within ${within}, as risers usually are.`
+}

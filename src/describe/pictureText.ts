@@ -3,7 +3,7 @@ import { elementMassG } from "../scene/assemble"
 import { nameCounter } from "../scene/assemble/parts"
 import type { Evaluation } from "../scene/evaluate"
 import type { Element, Scene } from "../scene/schema"
-import { forwardVerdict } from "./balanceText"
+import { forwardVerdict, withSpread } from "./balanceText"
 import type { UnitChoice } from "./format"
 import { partTitle } from "./partNames"
 import { aboveWords, aheadWords, short, sideWords } from "./placeWords"
@@ -11,13 +11,13 @@ import { cantText, drawText, slopeText } from "./poseText"
 
 /**
  * What the picture shows, in sentences, for those who do not see it: the bow and how it is held, each chain from its
- * mount outward, and the balance point against its target.
+ * mount outward, and the balance point against its target. `spread` is the ± of its place forward on a measured bow.
  */
-export function pictureText(scene: Scene, { now }: Evaluation, units: UnitChoice): string {
+export function pictureText(scene: Scene, { now }: Evaluation, units: UnitChoice, spread?: number): string {
   const { bow, pose, target } = scene
   const [forward, up, side] = now.centre
   const held = [drawText(pose.draw), slopeText(pose.slopeDeg), cantText(pose.cantDeg)].join(", ")
-  const { words, target: wanted } = forwardVerdict(forward * 1e3, target.forwardMm, units)
+  const { words, target: wanted } = withSpread(forwardVerdict(forward * 1e3, target.forwardMm, units), spread)
   const place = `Balance point ${aheadWords(forward * 1e3, units)}, ${aboveWords(up * 1e3, units)}`
   return [
     `A ${bow.hand}-handed ${bow.kind} bow, ${held}.`,

@@ -6,6 +6,7 @@ import {
   kindTitles,
   knownWords,
   missText,
+  nowWords,
   onWords,
   pointTitle,
   readingText,
@@ -40,7 +41,7 @@ export function measuredSection(scene: Scene, result: MeasureResult | null): str
       `  ${place + 1}. ${kindTitles[reading.kind]}, ${onWords[reading.on]}: ${readingText(reading, FILE_UNITS)}${suspect ? ` (${suspectMark(suspects).toLowerCase()})` : ""}`,
       ...misses.map((miss) => `       ${missText(miss, FILE_UNITS)}`),
     ]),
-    ...fitWords(result).map((words) => `  ${words}`),
+    ...fitWords(result, FILE_UNITS).map((words) => `  ${words}`),
     ...(fit.converged
       ? [
           ...pairs(
@@ -49,7 +50,7 @@ export function measuredSection(scene: Scene, result: MeasureResult | null): str
               `${fixed(numbers[k]!, DECIMALS.mm)} ${name === "mass" ? "g" : "mm"}, ${knownWords[known[name]]}`,
             ]),
           ),
-          "  With that riser, as held, at 95 %:",
+          "  With that riser, as held; ± holds 95 times in 100 if the readings are as sure as they say:",
           ...pairs([
             row("mass", evaluation.now.mass * 1e3, "massG", DECIMALS.gram, "g"),
             row("balance point forward", x, "centreMm.forward", DECIMALS.mm, "mm"),
@@ -73,7 +74,5 @@ function nextLines(scene: Scene, { fit }: MeasureResult): string[] {
   const best = next?.best[0]
   if (next === null || best === undefined) return []
   const what = best.point === null ? "weigh the bow" : `hang the bow from: ${pointTitle(scene, best.point)}`
-  return [
-    `  Next, ${what}. The balance point would be known to ${fixed(best.spreadMm, 1)} mm in all directions together, now ${fixed(next.nowMm, 1)} mm.`,
-  ]
+  return [`  ${nowWords(next, true, FILE_UNITS)}`, `  Next, ${what}. That would make it ${fixed(best.spreadMm, 1)} mm.`]
 }

@@ -30,7 +30,7 @@ export function reportText({ file, evaluation, report, measured = null }: Report
     ],
     partsSection(report),
     balanceSection(report),
-    targetSection(scene.target, report),
+    targetSection(scene.target, report, measured?.fit.applied ? measured.spreads : null),
     turnSection(report),
     swingSection(evaluation),
     fullDrawSection(report),

@@ -118,7 +118,7 @@ function JudgedRow({ of: key, target, judge }: JudgedProps) {
     <FigureRow of={key}>
       {verdict.target !== null && (
         <dd className="figure-row-verdict">
-          <VerdictLine verdict={verdict} across={key === "centreMm.side"} />
+          <VerdictLine of={key} verdict={verdict} across={key === "centreMm.side"} />
           <span className="figure-target">{verdict.target}</span>
         </dd>
       )}

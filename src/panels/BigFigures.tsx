@@ -1,5 +1,5 @@
 import type { ReactNode } from "react"
-import { forwardVerdict, massVerdict, netLiftVerdict, netLiftWords } from "../describe/balanceText"
+import { forwardVerdict, massVerdict, netLiftVerdict, netLiftWords, withSpread } from "../describe/balanceText"
 import { spreads } from "../state/spreads"
 import { useLive, usePreferences } from "../state/useBench"
 import { Readout } from "./Readout"
@@ -27,7 +27,7 @@ function BalancePoint() {
   return (
     <Figure name="Balance point" place="ahead of the grip" number={<Readout of="centreMm.forward" />}>
       {target !== undefined && <TargetGauge value={value} target={target} spread={spread} />}
-      <VerdictLine verdict={verdict} across />
+      <VerdictLine of="centreMm.forward" verdict={verdict} across />
       {verdict.target !== null && <span className="figure-target">{verdict.target}</span>}
     </Figure>
   )
@@ -35,15 +35,18 @@ function BalancePoint() {
 
 function NetAtFullDraw() {
   const value = useLive(({ evaluation }) => evaluation.fullDraw.netLift)
+  const spread = useLive((state) => spreads(state)?.["fullDraw.netLiftNm"])
   const target = useLive(({ scene }) => scene.target.netLiftNm)
   const units = usePreferences()
   const verdict = netLiftVerdict(value, target, units)
   return (
     <Figure name="Net at full draw" place="held level" number={<Readout of="fullDraw.netLiftNm" sign />}>
-      <span className="verdict">{netLiftWords(value)}</span>
+      <span className="verdict">
+        {withSpread({ standing: "untargeted", words: netLiftWords(value), target: null }, spread).words}
+      </span>
       {verdict.target !== null && (
         <>
-          <VerdictLine verdict={verdict} />
+          <VerdictLine of="fullDraw.netLiftNm" verdict={verdict} />
           <span className="figure-target">{verdict.target}</span>
         </>
       )}
@@ -60,7 +63,7 @@ function Mass() {
     <Figure name="Mass" place="as it is held" number={<Readout of="massG" />}>
       {verdict.target !== null && (
         <>
-          <VerdictLine verdict={verdict} />
+          <VerdictLine of="massG" verdict={verdict} />
           <span className="figure-target">{verdict.target}</span>
         </>
       )}

@@ -17,5 +17,5 @@ export function Spread({ of: key }: { of: ReadoutKey }) {
   )
 }
 
-const KNOWN = "At 95 %, by what was measured on the real bow."
+const KNOWN = "At 95 %, by what was measured on the real bow, if the readings are as sure as they say."
 const OPEN = "What was measured on the real bow does not determine this number."

@@ -1,12 +1,23 @@
-import type { Standing, Verdict } from "../describe/balanceText"
+import { type Standing, type Verdict, withSpread } from "../describe/balanceText"
+import type { ReadoutKey } from "../describe/readouts"
+import { spreads } from "../state/spreads"
+import { useLive } from "../state/useBench"
 import "./figures.css"
+
+interface Props {
+  /** The number it is about. */
+  readonly of: ReadoutKey
+  readonly verdict: Verdict
+  readonly across?: boolean
+}
 
 /**
  * How a number stands to its target: a shape and words, so that no colour is needed. A tick inside; an arrow the way
- * the number has gone too far.
+ * the number has gone too far. No shape, and a caution, where nothing measured determines the number.
  */
-export function VerdictLine({ verdict, across = false }: { verdict: Verdict; across?: boolean }) {
-  const { standing, words } = verdict
+export function VerdictLine({ of: key, verdict, across = false }: Props) {
+  const spread = useLive((state) => spreads(state)?.[key])
+  const { standing, words } = withSpread(verdict, spread)
   return (
     <span className="verdict" data-standing={standing}>
       <Shape standing={standing} across={across} />

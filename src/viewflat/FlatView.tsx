@@ -7,6 +7,7 @@ import type { Pose } from "../scene/schema"
 import { beside } from "../state/compared"
 import { pictured, playedNow } from "../state/played"
 import { givePoint } from "../state/picking"
+import { spreads } from "../state/spreads"
 import { useBench, useLive, usePreferences } from "../state/useBench"
 import { Drawing } from "./Drawing"
 import "./flat.css"
@@ -105,7 +106,12 @@ export function FlatView({ onProjector, bare = false }: Props) {
         )}
       </svg>
       <p className="visually-hidden" id={`${id}-text`}>
-        {pictureText(held.scene, held, preferences)}
+        {pictureText(
+          held.scene,
+          held,
+          preferences,
+          spreads({ scene: held.scene, evaluation: held })?.["centreMm.forward"],
+        )}
       </p>
     </div>
   )

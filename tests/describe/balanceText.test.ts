@@ -8,6 +8,7 @@ import {
   sideVerdict,
   spanText,
   upVerdict,
+  withSpread,
 } from "../../src/describe/balanceText"
 import { defaultPreferences } from "../../src/state/preferences"
 
@@ -73,5 +74,16 @@ describe("the net at full draw in words", () => {
     expect(netLiftWords(BALANCED_NM)).toBe("balanced")
     expect(netLiftWords(-BALANCED_NM)).toBe("balanced")
     expect(netLiftWords(BALANCED_NM * 1.01)).toBe("front rises")
+  })
+})
+
+test("a verdict on what no reading of a measured bow determines is neither inside nor outside, and says why", () => {
+  const inside = forwardVerdict(50, [40, 80], metric)
+  expect(withSpread(inside, undefined)).toBe(inside)
+  expect(withSpread(inside, 7)).toBe(inside)
+  expect(withSpread(inside, Number.POSITIVE_INFINITY)).toEqual({
+    ...inside,
+    standing: "untargeted",
+    words: "inside the target, if the riser is as assumed",
   })
 })

@@ -90,15 +90,18 @@ describe("the figures of a card", () => {
   })
 
   test("stand against every aim of the setup, by how much where one is missed", () => {
-    expect(cardTarget(evaluated(drooped()), METRIC).map(({ key, note }) => [key, note])).toEqual([
+    expect(cardTarget(evaluated(drooped()), null, METRIC).map(({ key, note }) => [key, note])).toEqual([
       ["centreMm.forward", "inside"],
       ["centreMm.up", "inside"],
       ["centreMm.side", "inside"],
       ["massG", "within"],
     ])
-    const [forward] = cardTarget(evaluated({ ...drooped(), target: { forwardMm: [20, 30] } }), METRIC)
+    const [forward] = cardTarget(evaluated({ ...drooped(), target: { forwardMm: [20, 30] } }), null, METRIC)
     expect(forward?.note).toMatch(/mm too far forward$/)
-    expect(cardTarget(evaluated({ ...drooped(), target: {} }), METRIC)).toEqual([])
+    const open = { "centreMm.forward": Number.POSITIVE_INFINITY }
+    const [assumed] = cardTarget(evaluated({ ...drooped(), target: { forwardMm: [20, 30] } }), open, METRIC)
+    expect(assumed!.note).toBe(`${forward!.note}, if the riser is as assumed`)
+    expect(cardTarget(evaluated({ ...drooped(), target: {} }), null, METRIC)).toEqual([])
   })
 
   test("name the bow and what else is on it", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest"
-import { fitWords, missText, readingText, spreadText, suspectMark } from "../../src/describe/measureText"
+import { fitWords, missText, nowWords, readingText, spreadText, suspectMark } from "../../src/describe/measureText"
 import type { MeasureResult, Miss } from "../../src/scene/measure"
 import { readings } from "../scene/measure/documents"
 import { fullDocument } from "../scene/documents"
@@ -38,11 +38,14 @@ test("a miss is told in the unit that was read, beside what is usual", () => {
 
 describe("what a fit says for itself", () => {
   const told = (fit: object, suspects: readonly number[] = [], doubtful = suspects.length > 0) =>
-    fitWords({
-      fit: { converged: true, freedom: 3, chiSquared: 2, held: false, ...fit },
-      readings: [2, 3, 4].map((place) => ({ place, suspect: suspects.includes(place) })),
-      doubtful,
-    } as unknown as MeasureResult)
+    fitWords(
+      {
+        fit: { converged: true, freedom: 3, chiSquared: 2, held: false, ...fit },
+        readings: [2, 3, 4].map((place) => ({ place, suspect: suspects.includes(place), outweighedByG: null })),
+        doubtful,
+      } as unknown as MeasureResult,
+      units,
+    )
 
   test("is, when all is well, what that can tell and what not", () => {
     expect(told({})).toEqual([
@@ -74,4 +77,35 @@ describe("what a fit says for itself", () => {
     expect(told({ converged: false }, [], true).join(" ")).toMatch(/no riser fits them. Check or leave out some.$/)
     expect(told({ converged: false }, [2, 4]).join(" ")).toMatch(/no riser fits them. Reading 3 or reading 5: one of/)
   })
+})
+
+test("a scale below the weight of what was on it besides the riser is said to be that, and nothing else of the fit", () => {
+  const reading = { kind: "scale", massG: 300, on: "bow" }
+  const said = (on: string) =>
+    fitWords(
+      {
+        fit: { converged: false, freedom: 0, chiSquared: 9, held: false },
+        readings: [{ place: 0, reading: { ...reading, on }, suspect: false, outweighedByG: 612 }],
+        doubtful: true,
+      } as unknown as MeasureResult,
+      units,
+    ).map(plain)
+  expect(said("bow")).toEqual([
+    expect.stringMatching(
+      /^Reading 1, 300 g, is not above the 612 g that limbs, string and accessories weigh as entered/,
+    ),
+  ])
+  expect(said("rigged")[0]).toContain("limbs, string, accessories and rig weigh")
+})
+
+test("how well the balance point is placed is knowledge only where readings place it, and said to be assumed else", () => {
+  const next = { nowMm: 84.5, determined: false, best: [] }
+  expect(plain(nowWords({ ...next, determined: true }, true, units))).toContain("is known to 84.5 mm")
+  for (const read of [true, false]) {
+    const words = plain(nowWords(next, read, units))
+    expect(words).toContain("It is assumed to be within 84.5 mm")
+    expect(words).not.toContain("known")
+  }
+  expect(nowWords(next, false, units)).toMatch(/^Nothing measured says yet/)
+  expect(nowWords(next, true, units)).toMatch(/^The readings alone do not determine/)
 })

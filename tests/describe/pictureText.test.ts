@@ -54,6 +54,16 @@ describe("the picture in words", () => {
     expect(textOf(rigged({ front: [rod(), rod({ lengthMm: 97 })] }))).toContain("Front: rod 710 mm, rod 2 97 mm.")
   })
 
+  it("says of a measured bow whose place forward no reading determines that it holds only as assumed", () => {
+    const scene = readScene({ ...rigged({ front: [rod()] }), target: { forwardMm: [0, 500] } })
+    if (!scene.ok) throw new Error("not a scene")
+    const evaluation = evaluate(scene.value)
+    if (!evaluation.ok) throw new Error("no evaluation")
+    const text = (spread?: number) => pictureText(scene.value, evaluation.value, metric, spread)
+    expect(text(Number.POSITIVE_INFINITY)).toMatch(/target, if the riser is as assumed\.$/)
+    expect(text(7)).toBe(text())
+  })
+
   it("is short for a bare bow without a target", () => {
     expect(textOf(smallestDocument())).toMatch(
       /^A right-handed compound bow, at brace, level, upright\. Balance point [^;]*\.$/,

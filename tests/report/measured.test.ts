@@ -42,6 +42,7 @@ describe("a scene that was measured", () => {
     const text = section(report([weighed(scene, onBow), hung(scene, onBow, [-190, 210, 0])]))
     expect(text).toMatch(/balance point forward .* not determined/)
     expect(text).toMatch(/radius of gyration, pitch .* not measured; kept as assumed/)
+    expect(text).toMatch(/The readings alone do not determine the balance point .* It is assumed to be within/)
   })
 
   test("says when its riser is another one, and which readings may be far off, and how many are left out", () => {
@@ -60,6 +61,18 @@ describe("a scene that was measured", () => {
     expect(found.readings.map((each: { suspect: boolean }) => each.suspect).indexOf(true)).toBe(7)
     expect(section(report([...session, wrong, fourth]))).toContain("Reading 8 is far off: without it the others agree.")
   })
+})
+
+test("an aim is judged with a caution where the measured bow's number is not determined, and without one where it is", () => {
+  const aims = (measurements: Measurement[]) =>
+    report(measurements)
+      .split("\n\n")
+      .find((each) => each.startsWith("Against the target"))!
+      .split("\n")
+  const open = aims([weighed(scene, onBow)])
+  expect(open.find((line) => line.includes("balance point forward"))).toMatch(/, if the riser is as assumed$/)
+  expect(open.find((line) => /^ {2}mass/.test(line))).not.toContain("assumed")
+  expect(aims(wholeSession(scene, onBow)).join(" ")).not.toContain("assumed")
 })
 
 test("a scene that was not measured has neither key nor section", () => {

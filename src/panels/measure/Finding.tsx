@@ -33,7 +33,7 @@ export function Finding({ result }: { result: MeasureResult }) {
   return (
     <section className="finding">
       <h2 className="sheet-heading">What the readings say</h2>
-      {fitWords(result).map((words) => (
+      {fitWords(result, units).map((words) => (
         <p key={words} className="finding-words">
           {words}
         </p>
@@ -41,7 +41,10 @@ export function Finding({ result }: { result: MeasureResult }) {
       {fit.converged && (
         <>
           <table className="finding-table">
-            <caption>The bow as it is rigged now, with the measured riser; ± holds 95 times in 100</caption>
+            <caption>
+              The bow as it is rigged now, with the measured riser; ± holds 95 times in 100 if the readings are as sure
+              as they say
+            </caption>
             <tbody>
               {told.map(([key, label]) => {
                 const { quantity: what, of } = readouts[key]

@@ -60,7 +60,7 @@ function BenchSession() {
       </p>
       {result?.ok && <Finding result={result.value} />}
       <Problem text={result?.ok === false ? problemText({ scene, preferences: units }, result.errors) : null} />
-      {next !== null && <NextReading next={next} />}
+      {next !== null && <NextReading next={next} read={result?.ok === true} />}
       <TakeReading points={points} />
       <ReadingList result={result?.ok ? result.value : null} />
     </>

@@ -1,23 +1,20 @@
 import { said } from "../../describe/format"
-import { pointTitle } from "../../describe/measureText"
+import { nowWords, pointTitle } from "../../describe/measureText"
 import type { NextReadings, NextReading as Next } from "../../scene/measure"
 import { useLive } from "../../state/useBench"
 import { changeDraft } from "./drafts"
 
 const SHOWN = 3
 
-/** Of all that could be read next, what would pin the balance point down best. */
-export function NextReading({ next }: { next: NextReadings }) {
+/** Of all that could be read next, what would pin the balance point down best. `read`: whether any reading counts. */
+export function NextReading({ next, read }: { next: NextReadings; read: boolean }) {
   const scene = useLive((state) => state.scene)
   const units = useLive(({ preferences }) => preferences)
   const title = ({ point }: Next) => (point === null ? "Weigh the bow" : `Hang it from: ${pointTitle(scene, point)}`)
   return (
     <section>
       <h2 className="sheet-heading">What to measure next</h2>
-      <p className="measure-note">
-        The balance point of the bow as it is rigged is known to {said(next.nowMm, "length", units)} now, forward, up
-        and side together. One more reading would make that:
-      </p>
+      <p className="measure-note">{nowWords(next, read, units)} One more reading would make that:</p>
       <ul className="next-readings">
         {next.best.slice(0, SHOWN).map((each) => (
           <li key={each.point?.key ?? "scale"}>

@@ -62,6 +62,7 @@ function Reading({ reading, place, suspects, result }: Props) {
       {!mounted && (
         <p className="reading-far">▲ Its rig hung from a mount that the bow no longer has: it does not count.</p>
       )}
+      {reading.excluded && <p className="measure-note">Left out: it does not count in the fit.</p>}
       {result?.suspect && <p className="reading-far">▲ {suspectMark(suspects)}.</p>}
       {result !== undefined && (
         <ul className="reading-misses">

@@ -11,6 +11,7 @@ import type { MeasuredFit } from "./fitScene"
 import { observationOf } from "./observed"
 import { type NamedPoint, namedPoints } from "./points"
 import { assumedBody } from "./setup"
+import { figureSpreads } from "./spread"
 
 /** One reading that could be taken next, and what it would do. */
 export interface NextReading {
@@ -24,6 +25,8 @@ export interface NextReading {
 export interface NextReadings {
   /** The same as things stand. */
   readonly nowMm: number
+  /** Whether the readings alone place the balance point: else `nowMm` leans on what is assumed of any riser. */
+  readonly determined: boolean
   /** Best first. */
   readonly best: readonly NextReading[]
 }
@@ -55,8 +58,12 @@ export function nextReadings(scene: Scene, fit: MeasuredFit | null): NextReading
     return [{ kind: "hang", point, spreadMm: spread(hang) }]
   })
   const best: NextReading[] = [{ kind: "scale", point: null, spreadMm: spread(scale) }, ...hangs]
-  return { nowMm: spread(null), best: best.sort((a, b) => a.spreadMm - b.spreadMm) }
+  const spreads = fit === null || !fit.converged ? null : figureSpreads(evaluated.value, fit)
+  const determined = axes.every((axis) => Number.isFinite(spreads?.[`centreMm.${axis}`]))
+  return { nowMm: spread(null), determined, best: best.sort((a, b) => a.spreadMm - b.spreadMm) }
 }
+
+const axes = ["forward", "up", "side"] as const
 
 const usual = (name: "errorG" | "pointErrorMm" | "errorDeg"): number => f[name].fallback ?? 0
 

@@ -15,6 +15,7 @@ export interface MeasuredReport {
     readonly kind: string
     /** Whether the others agree once it is left out, where they do not with it; one of all suspects is wrong. */
     readonly suspect: boolean
+    readonly outweighedByG: number | null
     readonly misses: readonly Miss[]
   }[]
   /** Whether the readings disagree more than their errors allow. */
@@ -37,7 +38,13 @@ export function measuredReport(scene: Scene, result: MeasureResult): MeasuredRep
     within95: Object.fromEntries(
       Object.entries(spreads).map(([key, spread]) => [key, Number.isFinite(spread) ? spread : null]),
     ),
-    readings: readings.map(({ place, reading, misses, suspect }) => ({ place, kind: reading.kind, suspect, misses })),
+    readings: readings.map(({ place, reading, misses, suspect, outweighedByG }) => ({
+      place,
+      kind: reading.kind,
+      suspect,
+      outweighedByG,
+      misses,
+    })),
     doubtful,
     chiSquared,
     freedom,

@@ -1,4 +1,12 @@
-import { doubtsOf, type FittedRow, type Known, OUTLIER, type Unknown, unknowns } from "../../core/measure"
+import {
+  doubtsOf,
+  type FittedRow,
+  type Known,
+  type Observation,
+  OUTLIER,
+  type Unknown,
+  unknowns,
+} from "../../core/measure"
 import { RADIAN_PER_DEGREE as DEGREE } from "../../core/constants"
 import { type Result, success } from "../errors"
 import { type Evaluation, evaluate } from "../evaluate"
@@ -27,6 +35,11 @@ export interface ReadingResult {
   readonly misses: readonly Miss[]
   /** Whether the others agree once it is left out, where they do not with it. Of several only one need be wrong. */
   readonly suspect: boolean
+  /**
+   * What limbs, string and rig on the scale weigh as they are entered, g, where the reading is not above it: no riser
+   * then explains it, whatever the others say. Else null.
+   */
+  readonly outweighedByG: number | null
 }
 
 export interface MeasureResult {
@@ -65,9 +78,19 @@ export function measureResult(scene: Scene): Result<MeasureResult> | null {
     readings: fit.places.map((place, of): ReadingResult => {
       const reading = scene.measurements![place]!
       const misses = fit.rows.filter((row) => row.of === of).map((row) => missOf(row, reading))
-      return { place, reading, misses, suspect: suspects.includes(of) }
+      return {
+        place,
+        reading,
+        misses,
+        suspect: suspects.includes(of),
+        outweighedByG: outweighing(fit.observations[of]!),
+      }
     }),
   })
+}
+
+function outweighing(seen: Observation): number | null {
+  return seen.kind === "scale" && seen.mass <= seen.rest.mass ? seen.rest.mass * 1e3 : null
 }
 
 /** Hung lower than this below the point a plumb line is read as a tilt; nearer, its misses are said as distances, m. */

@@ -98,7 +98,7 @@ export function CardSheet({ paper }: { paper: Paper }) {
           <CardFigures title={cardWords.drawn} lines={cardDrawn(evaluation, spreads, preferences)} />
           <CardFigures
             title={cardWords.target}
-            lines={cardTarget(evaluation, preferences)}
+            lines={cardTarget(evaluation, spreads, preferences)}
             without={cardWords.noTarget}
           />
         </div>

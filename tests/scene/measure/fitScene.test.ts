@@ -101,7 +101,8 @@ describe("what to measure next", () => {
   const scene = sceneOf(fullDocument())
 
   test("is to hang the bow or to weigh it, each with what it would bring, best first", () => {
-    const { nowMm, best } = nextReadings(scene, null)!
+    const { nowMm, determined, best } = nextReadings(scene, null)!
+    expect(determined).toBe(false)
     expect(best.length).toBeGreaterThan(8)
     expect(best.map(({ spreadMm }) => spreadMm)).toEqual(best.map(({ spreadMm }) => spreadMm).sort((a, b) => a - b))
     for (const { spreadMm } of best) expect(spreadMm).toBeLessThanOrEqual(nowMm * (1 + 1e-9))
@@ -112,7 +113,10 @@ describe("what to measure next", () => {
     const first = nextReadings(scene, null)!.best[0]!.point!
     const seen = [weighed(scene, withRig(scene)), hung(scene, withRig(scene), first.atMm)]
     const after = { ...scene, measurements: seen }
-    const { nowMm, best } = nextReadings(after, found(after))!
+    const { nowMm, determined, best } = nextReadings(after, found(after))!
+    expect(determined).toBe(false)
+    const whole = { ...scene, measurements: [...seen, hung(scene, withRig(scene), best[0]!.point!.atMm)] }
+    expect(nextReadings(whole, found(whole))!.determined).toBe(true)
     const again = best.find(({ point }) => point?.key === first.key)!
     expect(best[0]!.point!.key).not.toBe(first.key)
     expect(best[0]!.spreadMm).toBeLessThan(0.5 * again.spreadMm)

@@ -3,7 +3,7 @@ import { join } from "node:path"
 import { describe, expect, test } from "vitest"
 import { type MeasureResult, measureResult } from "../../../src/scene/measure"
 import { parseScene } from "../../../src/scene/parse"
-import type { Scene } from "../../../src/scene/schema"
+import type { Measurement, Scene } from "../../../src/scene/schema"
 
 const read = () => {
   const scene = parseScene(
@@ -54,5 +54,18 @@ describe("a mistake in the shipped readings", () => {
     expect(slope!.unseen).toBeGreaterThan(3.9)
     // And the 8° that do show are more than it.
     expect(slope!.unseen).toBeLessThan(7.9)
+  })
+
+  test("that leaves nothing for the riser on the scale says what the rest weighs, alone or among sound readings", () => {
+    const rest = mistaken(0, {}).fit.observations[0]!.rest.mass * 1e3
+    expect(
+      mistaken(0, { massG: 300 })
+        .readings.map(({ outweighedByG }) => outweighedByG)
+        .slice(0, 2),
+    ).toEqual([rest, null])
+    const scene = read()
+    const alone = measureResult({ ...scene, measurements: [{ ...scene.measurements![0]!, massG: 300 } as Measurement] })
+    if (alone === null || !alone.ok) throw new Error("no fit")
+    expect(alone.value.readings[0]).toMatchObject({ outweighedByG: rest, suspect: false })
   })
 })
