@@ -1,9 +1,10 @@
 import { useEffect, useRef } from "react"
-import { setHand, setPreferences, toggleOverlay } from "../commands/bench"
+import { setPreferences, toggleOverlay } from "../commands/bench"
 import { type Overlay, overlays } from "../state/preferences"
 import { useBench, useLive } from "../state/useBench"
 import { Check } from "./Check"
 import { Choice } from "./Choice"
+import { Handedness } from "./Handedness"
 import "./settings.css"
 
 const overlayWords: Readonly<Record<Overlay, string>> = {
@@ -21,7 +22,6 @@ export default function Settings({ onClose }: { onClose(): void }) {
   const bench = useBench()
   const dialog = useRef<HTMLDialogElement>(null)
   const preferences = useLive((state) => state.preferences)
-  const hand = useLive(({ scene }) => scene.bow.hand)
 
   useEffect(() => {
     const before = document.activeElement
@@ -77,15 +77,7 @@ export default function Settings({ onClose }: { onClose(): void }) {
         ]}
         onChoose={(theme) => setPreferences.run(bench, { theme })}
       />
-      <Choice
-        name="Archer shoots"
-        value={hand}
-        options={[
-          ["right", "right-handed"],
-          ["left", "left-handed"],
-        ]}
-        onChoose={(next) => setHand.run(bench, { hand: next })}
-      />
+      <Handedness />
       <fieldset className="checks">
         <legend>The picture shows</legend>
         {overlays.map((overlay) => (

@@ -1,15 +1,14 @@
-import { setHand } from "../../commands/bench"
 import { setBowKind, setStringWrap } from "../../commands/bow"
 import { useBench, useLive } from "../../state/useBench"
 import { Check } from "../Check"
 import { Choice } from "../Choice"
+import { Handedness } from "../Handedness"
 import { useProblem } from "../Problem"
 
 /** Recurve or compound, right- or left-handed. */
 export function BowKind() {
   const bench = useBench()
   const kind = useLive(({ scene }) => scene.bow.kind)
-  const hand = useLive(({ scene }) => scene.bow.hand)
   const { problem, told } = useProblem()
   return (
     <>
@@ -23,16 +22,8 @@ export function BowKind() {
         onChoose={(next) => told(setBowKind.run(bench, { kind: next }))}
       />
       <p className="sheet-hint">Switching keeps all but the limbs, and is one Undo away.</p>
-      <Choice
-        name="Archer shoots"
-        value={hand}
-        options={[
-          ["right", "right-handed"],
-          ["left", "left-handed"],
-        ]}
-        onChoose={(next) => told(setHand.run(bench, { hand: next }))}
-      />
       {problem}
+      <Handedness />
     </>
   )
 }
