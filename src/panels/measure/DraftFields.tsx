@@ -1,5 +1,7 @@
 import { useId } from "react"
-import { fieldText, fieldUnit, readField } from "../../describe/fieldText"
+import { fieldText, fieldUnit, type Reading, readField } from "../../describe/fieldText"
+import type { UnitChoice } from "../../describe/format"
+import { groupedProblem } from "../../describe/groupedText"
 import type { NumberField } from "../../scene/fields"
 import { useLive } from "../../state/useBench"
 import "../fields.css"
@@ -23,7 +25,7 @@ export function DraftNumber({ of, name, field, label = field.label }: Props) {
   const id = useId()
   const text = texts[name]
   const value = values[name] ?? field.fallback
-  const reading = text === undefined || text.trim() === "" ? null : readField(text, field, units)
+  const reading = text === undefined || text.trim() === "" ? null : readDraft(text, field, units)
   const problem = reading === null || reading.ok ? null : `${reading.problem}.`
   const { [name]: _, ...otherTexts } = texts
   const { [name]: __, ...otherValues } = values
@@ -41,7 +43,7 @@ export function DraftNumber({ of, name, field, label = field.label }: Props) {
           aria-invalid={problem !== null || undefined}
           aria-describedby={problem === null ? undefined : `${id}-problem`}
           onChange={({ target }) => {
-            const read = readField(target.value, field, units)
+            const read = readDraft(target.value, field, units)
             changeDraft(of, {
               texts: { ...texts, [name]: target.value },
               values: read.ok ? { ...values, [name]: read.value } : otherValues,
@@ -61,6 +63,12 @@ export function DraftNumber({ of, name, field, label = field.label }: Props) {
       )}
     </div>
   )
+}
+
+/** As any field reads it, but that a scale's "2,650" is not taken for less than three. */
+function readDraft(text: string, field: NumberField, units: UnitChoice): Reading {
+  const problem = groupedProblem(text)
+  return problem === null ? readField(text, field, units) : { ok: false, problem }
 }
 
 interface WordsProps {
