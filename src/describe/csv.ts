@@ -6,7 +6,7 @@ export interface CsvColumn {
 
 /**
  * Columns as comma-separated text after RFC 4180: lines end in CR LF, the first holds the headings. Numbers are
- * unrounded with a decimal point whatever the units on the page; what is not finite is left empty.
+ * unrounded with a decimal point whatever the units on the page; what is not finite is left empty. Words that a spreadsheet would take for a formula get an apostrophe in front.
  */
 export function csvText(columns: readonly CsvColumn[]): string {
   const count = columns.reduce((longest, { values }) => Math.max(longest, values.length), 0)
@@ -16,8 +16,11 @@ export function csvText(columns: readonly CsvColumn[]): string {
 }
 
 function cell(value: number | string | null | undefined): string {
-  if (typeof value === "string") return quoted(value)
+  if (typeof value === "string") return quoted(harmless(value))
   return value === null || value === undefined || !Number.isFinite(value) ? "" : String(value)
 }
+
+/** A formula in a spreadsheet starts with one of these (OWASP, CSV injection), whatever blanks stand before it. */
+const harmless = (text: string): string => (/^\s*[=+\-@]|^[\t\r]/.test(text) ? `'${text}` : text)
 
 const quoted = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text)

@@ -80,6 +80,9 @@ export function comparedRows(first: Figures, second: Figures, units: UnitChoice)
   })
 }
 
+/** Past 12 significant digits there is only the noise of float64 sums: 2625, not 2624.9999999999995. */
+const noiseless = (value: number | null): number | null => (value === null ? null : Number(value.toPrecision(12)))
+
 /** The whole log as a file for a spreadsheet: what was noted, and the numbers of each setup on the bow as it is now. */
 export function logCsv(scene: Scene): string {
   const log = scene.log ?? []
@@ -95,7 +98,7 @@ export function logCsv(scene: Scene): string {
     { heading: "group mm", values: log.map(({ groupMm }) => groupMm ?? null) },
     ...compared.map((key) => ({
       heading: `${compareWords(key)}, ${reportUnits[readouts[key].quantity as keyof typeof reportUnits]}`,
-      values: all.map((figures) => (figures === null ? null : readouts[key].of(figures))),
+      values: all.map((figures) => (figures === null ? null : noiseless(readouts[key].of(figures)))),
     })),
     { heading: "note", values: log.map(({ note }) => note) },
   ])

@@ -26,3 +26,10 @@ test("words stand as they are, quoted where they have a comma, a quote or a line
     'a\r\nplain\r\n"two, three"\r\n"a ""b"""\r\n"c\nd"\r\n\r\n',
   )
 })
+
+test("words that a spreadsheet would calculate are kept from it, and numbers below zero are not", () => {
+  const values = ["=1+1", "+2", "-3 discs", "@now", " =5", "\t7", "long bar - two discs", "a=b", -5]
+  expect(csvText([{ heading: "a", values }])).toBe(
+    "a\r\n'=1+1\r\n'+2\r\n'-3 discs\r\n'@now\r\n' =5\r\n'\t7\r\nlong bar - two discs\r\na=b\r\n-5\r\n",
+  )
+})

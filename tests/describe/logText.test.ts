@@ -67,3 +67,13 @@ test("the log as a file has a line a setup, its words quoted and its numbers in 
   expect(lines[1]).toMatch(/^1,2026-05-17,first,4,"steady, slow","27, 25, 28",80,130,.*,"windy, ""gusts"""$/)
   expect(lines[2]).toMatch(/^2,,,,,,,,/)
 })
+
+test("the numbers of the log as a file are those of the setups to twelve digits, without the noise of sums", () => {
+  const heavy = triedFigures(scene, first!.rig)!
+  const cells = logCsv({ ...scene, log: [{ ...first!, name: "=2+3", note: "-7" }] }).split("\r\n")[1]!
+  expect(cells).toMatch(/^1,2026-05-17,'=2\+3,.*,'-7$/)
+  const numbers = cells.split(",").filter((cell) => /^-?\d+\.?\d*(e-?\d+)?$/.test(cell))
+  for (const number of numbers) expect(number.replace(/^-?0?\.?0*|e.*$|\./g, "").length).toBeLessThanOrEqual(12)
+  for (const value of [heavy.massG, heavy.centreMm[0], heavy.fullDraw.netLiftNm])
+    expect(numbers).toContain(String(Number(value.toPrecision(12))))
+})
