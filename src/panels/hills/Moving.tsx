@@ -118,6 +118,7 @@ export function Moving({ movers, chosen, startDeg, onSave }: Props) {
           </button>
         )}
       </div>
+      <p className="hills-note">While this plays, the big figures stay those of the bow as it is held.</p>
       {calm && run !== null && (
         <div className="hills-buttons">
           <button type="button" aria-disabled={at === 0} onClick={() => step(-1)}>
