@@ -10,6 +10,9 @@ export function armLabel(forward: number, side: number, units: UnitChoice): stri
   return Math.abs(side) < SIDE_SAID ? ahead : `${ahead}, ${sideWords(side, units)}`
 }
 
+/** The zone of wanted balance points; "target" alone is what is shot at. */
+export const BALANCE_TARGET = "balance target"
+
 /** "pitch 2.3×": a turn resistance as a multiple of the bow without its rig. */
 export const turnLabel = (name: string, multiple: number): string =>
   Number.isFinite(multiple) ? `${name} ${fixed(multiple, 1)}×` : name

@@ -9,7 +9,7 @@ import "./settings.css"
 
 const overlayWords: Readonly<Record<Overlay, string>> = {
   plumb: "Plumb line and moment arm",
-  target: "Target zone",
+  target: "Balance target",
   ellipsoid: "Inertia ellipsoid",
   arcs: "Pitch, roll and yaw arrows",
   fullDraw: "Balance of the drawn bow",

@@ -1,7 +1,7 @@
 import { lazy, Suspense } from "react"
 import { multiply, type Vec3 } from "../core/solids"
 import { spanText } from "../describe/balanceText"
-import { armLabel } from "../describe/pictureWords"
+import { armLabel, BALANCE_TARGET } from "../describe/pictureWords"
 import type { Pane } from "../picture/handle"
 import { hillTargetLabel } from "../describe/hillWords"
 import { handlesOf } from "../picture/handles"
@@ -87,7 +87,7 @@ export function Drawing({ evaluation, played, other, frames, page, preferences, 
     const wishes: LabelWish[] = []
     if (band !== null && scene.target.forwardMm !== undefined) {
       const top = Math.min(...corners(band.centre, band.size).map((corner) => draws.side(corner).y))
-      const text = `target ${spanText(scene.target.forwardMm, "length", preferences)}`
+      const text = `${BALANCE_TARGET} ${spanText(scene.target.forwardMm, "length", preferences)}`
       wishes.push({ id: "target", text, at: { x: draws.side(band.centre).x, y: top + 8 } })
     }
     if (show.ground && hill !== null) {

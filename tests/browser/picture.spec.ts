@@ -36,7 +36,7 @@ const overlays: readonly { readonly name: string; readonly says: readonly RegExp
   { name: "Inertia ellipsoid", says: [/^ellipsoid of the same mass/] },
   { name: "Pitch, roll and yaw arrows", says: [/^pitch \d/, /^yaw \d/, /^roll \d/] },
   { name: "Plumb line and moment arm", says: [/\smm ahead/] },
-  { name: "Target zone", says: [/^target$/] },
+  { name: "Balance target", says: [/^balance target$/] },
   { name: "Ground, and the hillside on a slope", says: [/^to the target$/, /^0\.5\sm$/] },
 ]
 

@@ -1,5 +1,6 @@
 import { Color, Group, ShaderMaterial } from "three"
 import { multiply, type Vec3 } from "../../core/solids"
+import { BALANCE_TARGET } from "../../describe/pictureWords"
 import type { Target } from "../../scene/schema"
 import type { Labels } from "../labels"
 import type { Looks } from "../looks"
@@ -55,7 +56,8 @@ export function targetOverlay(looks: Looks, labels: Labels): Drawn {
       object.position.set(...zone.centre)
       object.scale.set(...zone.size)
       const below: Vec3 = [zone.centre[0], zone.centre[1] - zone.size[1] / 2, zone.centre[2]]
-      const wish = { text: "target", at: multiply(now.rotation, below), side: "below", look: "plain", rank: 6 } as const
+      const at = multiply(now.rotation, below)
+      const wish = { text: BALANCE_TARGET, at, side: "below", look: "plain", rank: 6 } as const
       labels.put("target zone", preferences.show.labels ? wish : null)
     },
     dispose: () => material.dispose(),
