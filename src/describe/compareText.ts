@@ -21,9 +21,9 @@ export function besideText(now: number, other: number, quantity: Shown, units: U
   return { other: fixed(other * factor, decimals), change: none ? "±0" : change > 0 ? `+${text}` : text }
 }
 
-/** "held 58.0, now +4.0", or "there …" of one only looked at: for the eye and the ear alike. */
+/** "held 58.0, change +4.0", or "there …" of one only looked at: for the eye and the ear alike. */
 export function besideSentence({ other, change }: BesideText, which: "held" | "there" = "held"): string {
-  return `${which} ${other}, ${change === "±0" ? "the same" : `now ${change}`}`
+  return `${which} ${other}, ${change === "±0" ? "the same" : `change ${change}`}`
 }
 
 /** How the picture marks the other setup's balance point. */

@@ -4,10 +4,14 @@ import { aheadWords, short, sideWords } from "./placeWords"
 /** Shorter than this a side arm is not spoken of on a label, mm. */
 export const SIDE_SAID = 1.5
 
-/** The moment arm on its dimension line, mm: "62 mm ahead", "8 mm behind, 3 mm right". */
-export function armLabel(forward: number, side: number, units: UnitChoice): string {
+/**
+ * The moment arm on its dimension line, mm: "62 mm ahead", "8 mm behind, 3 mm right". Of a bow that is `tilted` it says
+ * that it is measured on the level: along the bow the balance point is as far ahead as it always is.
+ */
+export function armLabel(forward: number, side: number, units: UnitChoice, tilted = false): string {
   const ahead = aheadWords(forward, units)
-  return Math.abs(side) < SIDE_SAID ? ahead : `${ahead}, ${sideWords(side, units)}`
+  const words = Math.abs(side) < SIDE_SAID ? ahead : `${ahead}, ${sideWords(side, units)}`
+  return tilted ? `${words} on the level` : words
 }
 
 /** The zone of wanted balance points; "target" alone is what is shot at. */

@@ -29,3 +29,7 @@ export const aboveWords = (mm: number, units: UnitChoice): string =>
 
 /** "3 mm right", "2 mm left", "in the middle": a sideways distance from the grip, mm, positive to the right. */
 export const sideWords = (mm: number, units: UnitChoice): string => sided(mm, "right", "left", "in the middle", units)
+
+/** Whether a bow is held off the level or canted, so that along the bow and along the ground are two things. */
+export const isTilted = ({ slopeDeg, cantDeg }: { readonly slopeDeg: number; readonly cantDeg: number }): boolean =>
+  slopeDeg !== 0 || cantDeg !== 0

@@ -35,6 +35,7 @@ export default function HandleLayer({ projector }: { projector: Projector | null
       dragged: null,
       hovered: null,
       focused: null,
+      byKey: null,
       typing: null,
       refused: null,
       refresh() {

@@ -80,6 +80,7 @@ export function listenForDrags(layer: HTMLElement, bench: Bench, projector: Proj
     event.stopPropagation()
     if (press !== null || event.button !== 0) return
     at.element.focus({ preventScroll: true })
+    view.byKey = null
     at.element.setPointerCapture(event.pointerId)
     const box = layer.getBoundingClientRect()
     press = { ...at, pointer: event.pointerId, box, from: inLayer(event, box), follow: null, adjustment: null }

@@ -69,6 +69,7 @@ export function listenForKeys(
     if (held !== null && !held.live()) held = null
     held ??= beginAdjustment(bench, handle)
     down.add(event.key)
+    view.byKey = at.key
     const reason = held.set(target)
     view.refused = reason === null ? null : { key: at.key, reason }
     view.refresh()
@@ -80,12 +81,15 @@ export function listenForKeys(
   }
 
   const focus = (event: FocusEvent) => {
-    view.focused = handleAt(event)?.key ?? null
+    const at = handleAt(event)
+    view.focused = at?.key ?? null
+    view.byKey = at?.element.matches(":focus-visible") ? at.key : null
     view.refresh()
   }
   const blur = () => {
     end(true)
     view.focused = null
+    view.byKey = null
     view.refused = null
     view.refresh()
   }

@@ -56,7 +56,7 @@ export function createArranger(layer: HTMLElement): Arranger {
       if (state.gesture === null || places.some(({ id }) => !shifts.has(id))) {
         shifts = shiftsOf(places, state, projector, coarse.matches ? SPACING.coarse : SPACING.fine, size)
       }
-      const tipped = view.typing === null ? (view.dragged ?? view.hovered ?? view.focused) : null
+      const tipped = view.typing === null ? (view.dragged ?? view.hovered ?? view.byKey) : null
       const boxes: Box[] = []
       let shown = false
       for (const { id, handle, at, turn, foot } of places) {

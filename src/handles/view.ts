@@ -5,6 +5,8 @@ export interface LayerView {
   /** Under a resting mouse. */
   hovered: string | null
   focused: string | null
+  /** The focused one, while it is the keyboard that is used: after a finger has gone, its words would stay in the way. */
+  byKey: string | null
   /** Its value is being typed. */
   typing: string | null
   /** The last value that was not taken, until the next try. */

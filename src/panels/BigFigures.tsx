@@ -1,5 +1,6 @@
 import type { ReactNode } from "react"
 import { forwardVerdict, massVerdict, netLiftVerdict, netLiftWords, withSpread } from "../describe/balanceText"
+import { isTilted } from "../describe/placeWords"
 import { spreads } from "../state/spreads"
 import { useLive, usePreferences } from "../state/useBench"
 import { Readout } from "./Readout"
@@ -23,9 +24,14 @@ function BalancePoint() {
   const spread = useLive((state) => spreads(state)?.["centreMm.forward"])
   const target = useLive(({ scene }) => scene.target.forwardMm)
   const units = usePreferences()
+  const tilted = useLive(({ scene: { pose } }) => isTilted(pose))
   const verdict = forwardVerdict(value, target, units)
   return (
-    <Figure name="Balance point" place="ahead of the grip" number={<Readout of="centreMm.forward" />}>
+    <Figure
+      name="Balance point"
+      place={tilted ? "ahead, along the bow" : "ahead of the grip"}
+      number={<Readout of="centreMm.forward" />}
+    >
       {target !== undefined && <TargetGauge value={value} target={target} spread={spread} />}
       <VerdictLine of="centreMm.forward" verdict={verdict} across />
       {verdict.target !== null && <span className="figure-target">{verdict.target}</span>}

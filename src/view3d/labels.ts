@@ -39,7 +39,7 @@ interface Label {
 }
 
 /** Between a point and the label beside it, px. What must be read may stand further off where all near places are taken. */
-const GAP = { near: 10, far: 44 }
+const GAP = { near: 10, far: 44, farthest: 88 }
 
 export function createLabels(host: HTMLElement): Labels {
   const labels = new Map<string, Label>()
@@ -117,7 +117,7 @@ export function freePlace(
   taken: readonly Box[],
   frame: Box,
 ): Box | null {
-  for (const gap of wish.look === "plain" ? [GAP.near] : [GAP.near, GAP.far]) {
+  for (const gap of wish.look === "plain" ? [GAP.near] : [GAP.near, GAP.far, GAP.farthest]) {
     for (const side of [wish.side, ...sides.filter((other) => other !== wish.side)]) {
       const box = beside(x, y, side, width, height, gap)
       const inside =

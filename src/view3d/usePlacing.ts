@@ -45,7 +45,6 @@ export function usePlacing(card: Card, onProjector: (projector: Projector | null
         picture.looks.pixels.set(width, height)
         const moved = projector.refresh(width, height)
         if (moved || handles === null || picture.labels.waiting()) place()
-        card.place(projector, width, height)
       },
       announced: false,
     }
@@ -54,7 +53,7 @@ export function usePlacing(card: Card, onProjector: (projector: Projector | null
       placing.current = null
       onProjector(null)
     }
-  }, [picture, camera, get, card, onProjector])
+  }, [picture, camera, get, onProjector])
 
   useFrame(() => {
     const now = placing.current

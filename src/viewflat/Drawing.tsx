@@ -2,6 +2,7 @@ import { lazy, Suspense } from "react"
 import { multiply, type Vec3 } from "../core/solids"
 import { spanText } from "../describe/balanceText"
 import { armLabel, BALANCE_TARGET } from "../describe/pictureWords"
+import { isTilted } from "../describe/placeWords"
 import type { Pane } from "../picture/handle"
 import { hillTargetLabel } from "../describe/hillWords"
 import { handlesOf } from "../picture/handles"
@@ -64,7 +65,8 @@ export function Drawing({ evaluation, played, other, frames, page, preferences, 
   const caption = { x: above.right, y: frames.top.y + 26 }
   // Under the side drawing, and under the one from above too where that reaches beside it.
   const beneath = boxOf(frames.side, contents.side.extent, GROUND_GAP).bottom
-  const level = above.top < beneath ? Math.max(beneath, above.bottom + 2 * GROUND_GAP) : beneath
+  const inTheWay = above.top < beneath && above.left < boxOf(frames.side, contents.side.extent, 0).right
+  const level = inTheWay ? Math.max(beneath, above.bottom + 2 * GROUND_GAP) : beneath
   const { hill } = contents
   const floor = hill === null ? level : onPage(frames.side, onHill(hill, 0)).y
   // While a motion is played the handles are out of sight.
@@ -73,7 +75,7 @@ export function Drawing({ evaluation, played, other, frames, page, preferences, 
 
   const pull = pullLine(scene, now.limbs)
   const centre = multiply(now.rotation, now.centre)
-  const armText = armLabel(centre[0] * 1e3, centre[2] * 1e3, preferences)
+  const armText = armLabel(centre[0] * 1e3, centre[2] * 1e3, preferences, isTilted(now.pose))
   const arm = placeMomentArm(balance, grip, armText, knobs)
 
   const drawn = show.fullDraw && now.limbs.drawFraction > 0

@@ -1,7 +1,7 @@
 import { type PointerEvent, useEffect, useId, useLayoutEffect, useRef, useState } from "react"
 import { hover, select } from "../commands/bench"
 import { pictureText } from "../describe/pictureText"
-import { figuresPlace, STACKED } from "../picture/figuresPlace"
+import { buttonsBox, figuresPlace, STACKED } from "../picture/figuresPlace"
 import type { Projector } from "../picture/projector"
 import type { Pose } from "../scene/schema"
 import { beside } from "../state/compared"
@@ -24,7 +24,15 @@ function pageOf({ width, height }: Size, bare: boolean): Page {
     return { width, height, corner: { width: 0, height: 0 }, bottom, edge: 12, arm: { width: 120, height: 44 } }
   }
   const corner = { width: box.right - box.left, height: box.bottom }
-  return { width, height, corner, bottom: 124, edge: 30, arm: { width: 190, height: 80 } }
+  return {
+    width,
+    height,
+    corner,
+    bottom: 124,
+    foot: buttonsBox(height).right,
+    edge: 30,
+    arm: { width: 190, height: 80 },
+  }
 }
 
 interface Props {

@@ -38,6 +38,8 @@ export interface Page extends Size {
   readonly corner: Size
   /** Buttons and the ground's marks along the bottom. */
   readonly bottom: number
+  /** Right of this, px, nothing lies along the bottom; without it something does everywhere. */
+  readonly foot?: number
   /** Free space around each drawing: for labels, and half a knob. */
   readonly edge: number
   /** Room for the moment arm's number, to the right of the grip and under it. */
@@ -107,8 +109,12 @@ export function fits(frames: Frames, page: Page, side: Contents, top: Contents, 
   })
 }
 
+/** The buttons are in the left corner: what lies right of them goes down to the edge. */
 const inPage = ({ left, right, top, bottom }: Box, page: Page): boolean =>
-  left >= 0 && right <= page.width && top >= 0 && bottom <= page.height - page.bottom + page.edge / 2
+  left >= 0 && right <= page.width && top >= 0 && bottom <= footOf(page, left) + page.edge / 2
+
+const footOf = (page: Page, left: number): number =>
+  left >= (page.foot ?? page.width) ? page.height - page.edge / 2 : page.height - page.bottom
 
 const wide = ({ across }: Extent): number => across[1] - across[0]
 const tall = ({ up }: Extent): number => up[1] - up[0]
@@ -139,9 +145,10 @@ const toTheRight: Layout = (page, side, top, scale) => {
   const floor = page.height - page.bottom
   const spare = Math.max(0, page.width - 3 * page.edge - (wide(side) + wide(top)) * scale) / 3
   const from = Math.max(page.corner.height, page.edge)
+  const left = page.width - page.edge - spare - wide(top) * scale
   return {
     side: placed(side, scale, page.edge + spare, (page.edge + floor) / 2),
-    top: placed(top, scale, page.width - page.edge - spare - wide(top) * scale, (from + floor) / 2),
+    top: placed(top, scale, left, (from + footOf(page, left - page.edge)) / 2),
   }
 }
 

@@ -6,7 +6,11 @@ const held = (page: Page, key: string) => page.locator(`[data-beside="${key}"]`)
 const heldNumber = async (page: Page, key: string) => Number(await held(page, key).getAttribute("data-value"))
 const button = (page: Page, name: string) => page.getByRole("button", { name })
 
-const shorten = (page: Page) => press(page, "front/rod:lengthMm", "Shift+ArrowDown", 3)
+async function shorten(page: Page) {
+  await press(page, "front/rod:lengthMm", "Shift+ArrowDown", 3)
+  // Numbers follow with the next frame.
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))))
+}
 
 test("a setup held to compare stands beside every number, in the picture and in the slope plot", async ({ page }) => {
   await openFlat(page)
@@ -15,7 +19,7 @@ test("a setup held to compare stands beside every number, in the picture and in 
   await expect(held(page, "centreMm.forward")).toHaveText(/^held [\d.]+, the same$/)
   await expect(page.locator(".flat-beside path:not(.flat-beside-mark)")).toHaveCount(0)
   await shorten(page)
-  await expect(held(page, "centreMm.forward")).toHaveText(/, now −/)
+  await expect(held(page, "centreMm.forward")).toHaveText(/, change −/)
   expect(await heldNumber(page, "centreMm.forward")).toBe(before)
   expect(await numberShown(page, "centreMm.forward")).toBeLessThan(before)
   // The rod that is longer there, seen from the side and from above.
@@ -30,10 +34,10 @@ test("the two setups swap in one undo step, and the held one outlives a reload",
   const before = await numberShown(page, "centreMm.forward")
   await button(page, "Hold to compare").click()
   await shorten(page)
-  await expect(held(page, "centreMm.forward")).toHaveText(/, now −/)
+  await expect(held(page, "centreMm.forward")).toHaveText(/, change −/)
   const shortened = await numberShown(page, "centreMm.forward")
   await button(page, "Swap the two setups").click()
-  await expect(held(page, "centreMm.forward")).toHaveText(/, now \+/)
+  await expect(held(page, "centreMm.forward")).toHaveText(/, change \+/)
   expect(await numberShown(page, "centreMm.forward")).toBe(before)
   expect(await heldNumber(page, "centreMm.forward")).toBe(shortened)
   await button(page, "Undo").click()
@@ -68,7 +72,7 @@ test("the solid picture draws the held setup too, without a complaint from the g
   await button(page, "Hold to compare").click()
   const shot = async () => (await page.locator(".view3d canvas").screenshot()).toString("base64")
   await shorten(page)
-  await expect(held(page, "centreMm.forward")).toHaveText(/, now −/)
+  await expect(held(page, "centreMm.forward")).toHaveText(/, change −/)
   const beside = await shot()
   await button(page, "Stop comparing").click()
   await expect(page.locator("[data-beside]")).toHaveCount(0)

@@ -215,7 +215,7 @@ test("The bow on the bench is shown on the big screen, one idea at a time, again
   await room(page).getByRole("button", { name: "Show the bow on the bench" }).click()
   await expect(room(page)).toHaveClass(/lesson-big/)
   expect(await number(page, "centreMm.forward")).toBeCloseTo(own["centreMm.forward"]!, 6)
-  await expect(room(page).locator('[data-lesson-number="centreMm.forward"]')).toContainText(/held .*, now −/)
+  await expect(room(page).locator('[data-lesson-number="centreMm.forward"]')).toContainText(/held .*, change −/)
   await expect(room(page).locator(".flat-beside")).toBeVisible()
   expect(await barriers(page)).toEqual([])
   await page.keyboard.press("PageDown")

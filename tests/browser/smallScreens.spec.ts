@@ -47,7 +47,9 @@ test("nothing lies under a notch or the bar at the foot of a phone", async ({ pa
     page.evaluate(() => {
       scrollTo(0, document.documentElement.scrollHeight)
       const sheet = document.querySelector(".sheet")!
-      const last = [...sheet.querySelectorAll("button, input, p")].at(-1)!
+      const last = [...sheet.querySelectorAll("button, input, p, summary")]
+        .filter((each) => each.checkVisibility())
+        .at(-1)!
       return innerHeight - last.getBoundingClientRect().bottom
     })
   // What comes with later scripts makes the page longer.

@@ -13,7 +13,7 @@ test("the other number and the difference add up to the present one as both are 
 })
 
 test("the sentence says which of the two is held, and whether they differ at all", () => {
-  expect(besideSentence({ other: "58.0", change: "+4.0" })).toBe("held 58.0, now +4.0")
+  expect(besideSentence({ other: "58.0", change: "+4.0" })).toBe("held 58.0, change +4.0")
   expect(besideSentence({ other: "2437", change: "±0" })).toBe("held 2437, the same")
-  expect(besideSentence({ other: "58.0", change: "+4.0" }, "there")).toBe("there 58.0, now +4.0")
+  expect(besideSentence({ other: "58.0", change: "+4.0" }, "there")).toBe("there 58.0, change +4.0")
 })

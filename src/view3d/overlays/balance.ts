@@ -1,5 +1,6 @@
 import { Group } from "three"
 import { multiply, type Vec3 } from "../../core/solids"
+import { isTilted } from "../../describe/placeWords"
 import { armLabel, SIDE_SAID } from "../../describe/pictureWords"
 import type { Labels } from "../labels"
 import type { Looks } from "../looks"
@@ -61,7 +62,7 @@ export function balanceOverlay(looks: Looks, labels: Labels): Drawn {
       const words = show.plumb && show.labels
       labels.keepClear("balance", centre, 9)
       labels.keepClear("grip", [0, 0, 0], 7)
-      const text = armLabel(now.armForward * 1e3, now.armSide * 1e3, state.preferences)
+      const text = armLabel(now.armForward * 1e3, now.armSide * 1e3, state.preferences, isTilted(now.pose))
       const at: Vec3 = [x, level, z]
       const where = x >= 0 ? "right" : "left"
       labels.put("arm", words ? { text, at, side: where, look: "arm", rank: 9 } : null)
