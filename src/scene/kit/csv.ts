@@ -1,4 +1,5 @@
 import { failure, quoted, type Result, type SceneError } from "../errors"
+import { kitFields } from "./fields"
 import { emptyKit, readKit } from "./parse"
 import type { Kit, KitSection } from "./schema"
 
@@ -40,7 +41,7 @@ export function kitFromTable(text: string, name: string): Result<Kit> {
     return failure({ code: "missing", path: "line 1", message: 'the column "piece" is missing' })
   }
   const document: Record<string, unknown> = { ...emptyKit(name) }
-  const places = new Map<string, number>()
+  const places = new Map<string, { line: number; piece: string }>()
   const errors: SceneError[] = []
   for (const { cells: row, line } of lines) {
     const entry: Record<string, unknown> = {}
@@ -56,25 +57,32 @@ export function kitFromTable(text: string, name: string): Result<Kit> {
       continue
     }
     const entries = document[section] as unknown[]
-    places.set(`${section}[${entries.length}]`, line)
+    places.set(`${section}[${entries.length}]`, { line, piece: String(piece) })
     document[section] = [...entries, rest]
   }
-  if (errors.length > 0) return { ok: false, errors }
   const kit = readKit(document)
-  return kit.ok
-    ? kit
-    : { ok: false, errors: kit.errors.map((error) => ({ ...error, path: linePath(error.path, places) })) }
+  if (kit.ok && errors.length === 0) return kit
+  const read = kit.ok ? [] : kit.errors.map((error) => placed(error, places))
+  return { ok: false, errors: [...errors, ...read].sort((a, b) => lineOf(a) - lineOf(b)) }
 }
+
+const lineOf = ({ path }: SceneError): number => Number(/^line (\d+)/.exec(path)?.[1] ?? 0)
 
 const unknownColumn = (cell: string) =>
   `${quoted(cell)} is not a column of a kit; one of ${columns.join(", ")} is needed`
 
-/** `rods[2].massG` as `line 4, massG`. */
-function linePath(path: string, places: ReadonlyMap<string, number>): string {
-  const [, entry = "", key = ""] = /^(\w+\[\d+\])\.?(.*)$/.exec(path) ?? []
-  const line = places.get(entry)
-  if (line === undefined) return path
-  return key === "" ? `line ${line}` : `line ${line}, ${key}`
+/** An error at `rods[2].massG` as one at `line 4, massG`; a key of other pieces is told to be theirs. */
+function placed(error: SceneError, places: ReadonlyMap<string, { line: number; piece: string }>): SceneError {
+  const [, entry = "", key = ""] = /^(\w+\[\d+\])\.?(.*)$/.exec(error.path) ?? []
+  const place = places.get(entry)
+  if (place === undefined) return error
+  const path = key === "" ? `line ${place.line}` : `line ${place.line}, ${key}`
+  if (error.code !== "unknown-key") return { ...error, path }
+  const owners = Object.keys(sectionOf).filter((piece) =>
+    key === "use" ? piece === "rod" : key in kitFields[piece as keyof typeof kitFields],
+  )
+  const theirs = owners.length < 2 ? owners.join() : `${owners.slice(0, -1).join(", ")} and ${owners.at(-1)}`
+  return { ...error, path, message: `this column belongs to ${theirs}; leave it empty on a line of ${place.piece}` }
 }
 
 function put(entry: Record<string, unknown>, column: string, cell: string, separator: string): void {

@@ -89,6 +89,7 @@ describe("the table", () => {
   test("errors name line and column", () => {
     const head = "piece,name,count,massG,lengthMm,outerMm\n"
     expect(lines(kitFromTable(`${head}\nrod,a,2,heavy,250,17\nrod,b,2,61,250,17\nball,c,1,2,3,5\n`, ""))).toEqual([
+      'line 3, massG: "heavy" given; a number in 0 … 2000 g is needed',
       'line 5, piece: "ball" given; one of rod, extender, vbar, damper, discs is needed',
     ])
     expect(lines(kitFromTable(`${head}\nrod,a,2,heavy,250,17\nrod,,2,61,,17\n`, ""))).toEqual([
@@ -96,6 +97,17 @@ describe("the table", () => {
       "line 4, name: is missing; text in quotes is needed",
       "line 4, lengthMm: is missing; a number in 1 … 2000 mm is needed",
     ])
+    expect(lines(kitFromTable(`${head}discs,d,2,28,5,25\nrod,a,2,heavy,250,17\nball,c,1,2,3,5\n`, ""))).toEqual([
+      "line 2, eachG: is missing; a number in 0 … 1000 g is needed",
+      "line 2, thicknessMm: is missing; a number in 0.1 … 200 mm is needed",
+      "line 2, massG: this column belongs to rod, extender, vbar and damper; leave it empty on a line of discs",
+      "line 2, lengthMm: this column belongs to rod, extender, vbar and damper; leave it empty on a line of discs",
+      'line 3, massG: "heavy" given; a number in 0 … 2000 g is needed',
+      'line 4, piece: "ball" given; one of rod, extender, vbar, damper, discs is needed',
+    ])
+    expect(
+      lines(kitFromTable("piece,name,count,massG,lengthMm,outerMm,eachG,use\nrod,a,2,61,250,17,5,\n", "")),
+    ).toEqual(["line 2, eachG: this column belongs to discs; leave it empty on a line of rod"])
     expect(lines(kitFromTable("piece,weight\n", ""))[0]).toMatch(/^line 1, column 2: "weight" is not a column of a kit/)
     expect(lines(kitFromTable("name,count\n", ""))).toEqual(['line 1: the column "piece" is missing'])
     expect(lines(kitFromTable("", ""))[0]).toMatch(/empty|piece/)
