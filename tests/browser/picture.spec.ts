@@ -1,7 +1,7 @@
 import { expect, type Locator, type Page, test } from "@playwright/test"
 import { middle, touch, wayOf } from "./handlesPage"
 import { handle, handleValue, numberShown, open } from "./page"
-import { undoTheOneStep } from "./panelsPage"
+import { showSheet, undoTheOneStep } from "./panelsPage"
 
 test.describe.configure({ mode: "parallel" })
 
@@ -182,3 +182,35 @@ test.describe("with a finger", () => {
     await expect.poll(() => handleValue(handle(page, ROD))).toBe(value)
   })
 })
+
+for (const [width, height] of [
+  [1440, 900],
+  [1024, 768],
+] as const) {
+  test(`at ${width}×${height} wheeling past the end of a sheet leaves the page where it is`, async ({ page }) => {
+    await page.setViewportSize({ width, height })
+    await open(page, SCENE)
+    for (const name of ["Balance", "Bow", "Draw"]) {
+      await showSheet(page, name)
+      const sheet = page.locator(`#sheet-${name}`)
+      await expect(sheet.locator(".sheet-loading")).toHaveCount(0)
+      const box = (await sheet.boundingBox())!
+      await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2)
+      const below = () => sheet.evaluate((at) => at.scrollHeight - at.clientHeight - at.scrollTop)
+      await expect
+        .poll(async () => {
+          await page.mouse.wheel(0, 4000)
+          return below()
+        })
+        .toBeLessThanOrEqual(1)
+      await page.mouse.wheel(0, 4000)
+      await page.waitForTimeout(300)
+      const { scrollTop, beyond } = await page.evaluate(() => ({
+        scrollTop: document.documentElement.scrollTop,
+        beyond: document.documentElement.scrollHeight - innerHeight,
+      }))
+      expect(scrollTop, `${name}: the page has scrolled`).toBe(0)
+      expect(beyond, `${name}: the page is longer than the window`).toBeLessThanOrEqual(0)
+    }
+  })
+}
