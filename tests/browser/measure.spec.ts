@@ -89,6 +89,7 @@ test.describe("a bow measured at the bench", () => {
     await expect(far).toHaveAttribute("data-suspect", "true")
     await expect(page.getByText(/^Reading 8 is far off/)).toBeVisible()
     await far.getByRole("checkbox", { name: /Counts/ }).press("Space")
+    await expect(far).toContainText("Left out")
     await expect(page.getByText(/^Reading 8 is far off/)).toHaveCount(0)
     await expect(page.getByText("The bow on the bench has this riser.")).toBeVisible()
     await undo(page)
@@ -105,10 +106,16 @@ test.describe("a bow measured at the bench", () => {
     await expect(page.getByRole("heading", { name: "Change reading 1" })).toBeFocused()
     await type(number(page, "massG"), 2000)
     await page.getByRole("button", { name: "Keep the change" }).click()
+    await expect(page.getByRole("button", { name: "Change reading 1" })).toBeFocused()
     await expect(riser).not.toHaveText(before!)
     await expect(readingRows(page).first()).toContainText(/2000\sg/)
-    await page.getByRole("button", { name: "Remove reading 1" }).click()
+    await take(page, weighed(real, onBow))
+    await page.getByRole("button", { name: "Remove reading 2" }).press("Enter")
+    await expect(readingRows(page)).toHaveCount(1)
+    await expect(page.getByRole("button", { name: "Remove reading 1" })).toBeFocused()
+    await page.keyboard.press("Enter")
     await expect(readingRows(page)).toHaveCount(0)
+    await expect(page.getByRole("heading", { name: "Take a reading" })).toBeFocused()
     await expect(riser).toHaveCount(0)
   })
 
@@ -121,6 +128,31 @@ test.describe("a bow measured at the bench", () => {
     await expect(page.getByRole("radio", { name: "Hang", exact: true })).toBeChecked()
     await expect(page.getByLabel("Hung from").locator("option:checked")).toHaveText(name)
   })
+})
+
+test("a bow that was only weighed is told so: what is assumed is no knowledge, and its verdict holds only with that", async ({
+  page,
+}) => {
+  await openFlat(page, SHIPPED)
+  await showSheet(page, "Measure")
+  const known = page.locator("section", { has: page.getByRole("heading", { name: "What to measure next" }) })
+  await expect(known).toContainText("Nothing measured says yet")
+  await step(page, "Weigh")
+  await page.getByLabel("What is measured").selectOption("bow")
+  await number(page, "massG").fill("2,650")
+  await expect(page.getByRole("alert")).toContainText("write 2650, or 2.65 with a decimal point")
+  await expect(add(page)).toHaveAttribute("aria-disabled", "true")
+  await number(page, "massG").fill("300")
+  await add(page).press("Enter")
+  await expect(page.getByText(/^Reading 1, 300\sg, is not above the \d+\sg that limbs/)).toBeVisible()
+  await page.getByRole("button", { name: "Remove reading 1" }).press("Enter")
+  await take(page, weighed(real, onBow))
+  await expect(known).toContainText("The readings alone do not determine")
+  const verdict = page.locator(".big-figure .verdict").first()
+  await expect(verdict).not.toContainText("assumed")
+  await page.getByRole("button", { name: "Put on the bow" }).click()
+  await expect(verdict).toContainText(", if the riser is as assumed")
+  await expect(verdict).toHaveAttribute("data-standing", "untargeted")
 })
 
 test("what is typed is there after another sheet and after the page is loaded again, wrong or right", async ({
@@ -309,6 +341,14 @@ test("tried setups are noted, compared, saved as a table and put on the bow agai
 
   await page.getByRole("button", { name: /^Put on the bow Setup 1/ }).click()
   await expect.poll(() => numberShown(page, "massG")).toBe(mass)
+
+  await page.getByRole("button", { name: /^Change Setup 1/ }).press("Enter")
+  await page.getByLabel("Scores").fill("27, 29")
+  await page.getByRole("button", { name: "Keep the change of setup 1" }).press("Enter")
+  await expect(page.getByRole("button", { name: /^Change Setup 1/ })).toBeFocused()
+  await page.getByRole("button", { name: /^Remove Setup 1/ }).press("Enter")
+  await expect(readingRows(page)).toHaveCount(0)
+  await expect(page.getByRole("heading", { name: "Tried setups" })).toBeFocused()
 })
 
 test("nothing on either page of the sheet stands in the way of assistive technology", async ({ page }) => {

@@ -77,7 +77,9 @@ export function Finding({ result }: { result: MeasureResult }) {
             </table>
           </details>
           {fit.applied ? (
-            <p className="finding-applied">✓ The bow on the bench has this riser. Every number shows its ±.</p>
+            <p className="finding-applied">
+              ✓ The bow on the bench has this riser. Every number shows its ±; a ± ? where no reading determines it.
+            </p>
           ) : (
             <div className="measure-buttons">
               <button

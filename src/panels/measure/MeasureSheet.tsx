@@ -1,4 +1,4 @@
-import { useDeferredValue, useMemo } from "react"
+import { useDeferredValue, useMemo, useRef } from "react"
 import { problemText } from "../../describe/problemText"
 import { fitScene, measureResult, namedPoints, nextReadings } from "../../scene/measure"
 import { evaluate } from "../../scene/evaluate"
@@ -41,6 +41,8 @@ export default function MeasureSheet({ onSave }: { onSave: SaveTable }) {
 
 /** What the readings say, what to read next, how, and the list of them. */
 function BenchSession() {
+  const list = useRef<HTMLOListElement>(null)
+  const heading = useRef<HTMLHeadingElement>(null)
   const scene = useDeferredValue(useLive((state) => state.scene))
   const units = useLive(({ preferences }) => preferences)
   const result = useMemo(() => measureResult(scene), [scene])
@@ -61,8 +63,8 @@ function BenchSession() {
       {result?.ok && <Finding result={result.value} />}
       <Problem text={result?.ok === false ? problemText({ scene, preferences: units }, result.errors) : null} />
       {next !== null && <NextReading next={next} read={result?.ok === true} />}
-      <TakeReading points={points} />
-      <ReadingList result={result?.ok ? result.value : null} />
+      <TakeReading points={points} heading={heading} list={list} />
+      <ReadingList result={result?.ok ? result.value : null} heading={heading} list={list} />
     </>
   )
 }

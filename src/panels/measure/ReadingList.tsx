@@ -1,3 +1,4 @@
+import type { RefObject } from "react"
 import { excludeReading, removeReading } from "../../commands/measure"
 import { kindTitles, missText, onWords, placeText, readingText, suspectMark } from "../../describe/measureText"
 import { type MeasureResult, stillMounted } from "../../scene/measure"
@@ -7,17 +8,25 @@ import { Check } from "../Check"
 import { useProblem } from "../Problem"
 import { changeDraft } from "./drafts"
 import { afterRemoval } from "./editing"
+import { focusAfterRemoval } from "./entryFocus"
 import { draftOf } from "./reading"
 
+interface ListProps {
+  readonly result: MeasureResult | null
+  /** Where the keyboard goes on when the list has no reading left. */
+  readonly heading: RefObject<HTMLElement | null>
+  readonly list: RefObject<HTMLOListElement | null>
+}
+
 /** Every reading with how far it is from the fit; each can be left out, changed or removed. */
-export function ReadingList({ result }: { result: MeasureResult | null }) {
+export function ReadingList({ result, heading, list }: ListProps) {
   const readings = useLive(({ scene }) => scene.measurements)
   if (readings === undefined) return null
   const suspects = result?.readings.filter(({ suspect }) => suspect).length ?? 0
   return (
     <section>
       <h2 className="sheet-heading">Readings</h2>
-      <ol className="readings">
+      <ol className="readings" ref={list}>
         {readings.map((reading, place) => (
           <Reading
             // biome-ignore lint/suspicious/noArrayIndexKey: a reading is known by its place in the file's list
@@ -25,6 +34,7 @@ export function ReadingList({ result }: { result: MeasureResult | null }) {
             reading={reading}
             place={place}
             suspects={suspects}
+            onRemove={() => focusAfterRemoval(list.current, place, heading.current)}
             result={result?.readings.find((each) => each.place === place)}
           />
         ))}
@@ -39,9 +49,10 @@ interface Props {
   /** How many readings are in doubt with it, itself counted. */
   readonly suspects: number
   readonly result: MeasureResult["readings"][number] | undefined
+  onRemove(): void
 }
 
-function Reading({ reading, place, suspects, result }: Props) {
+function Reading({ reading, place, suspects, result, onRemove }: Props) {
   const bench = useBench()
   const units = useLive(({ preferences }) => preferences)
   const mounted = useLive(({ scene }) => stillMounted(scene, reading))
@@ -86,14 +97,16 @@ function Reading({ reading, place, suspects, result }: Props) {
         >
           Counts<span className="visually-hidden">, {name}</span>
         </Check>
-        <button type="button" onClick={() => changeDraft("reading", draftOf(reading, place))}>
+        <button type="button" data-control="change" onClick={() => changeDraft("reading", draftOf(reading, place))}>
           Change<span className="visually-hidden"> {name}</span>
         </button>
         <button
           type="button"
+          data-control="remove"
           onClick={() => {
-            if (told(removeReading.run(bench, { place }), `${name} removed; Undo brings it back`).ok)
-              changeDraft("reading", ({ editing }) => ({ editing: afterRemoval(editing, place) }))
+            if (!told(removeReading.run(bench, { place }), `${name} removed; Undo brings it back`).ok) return
+            changeDraft("reading", ({ editing }) => ({ editing: afterRemoval(editing, place) }))
+            onRemove()
           }}
         >
           Remove<span className="visually-hidden"> {name}</span>

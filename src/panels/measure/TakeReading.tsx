@@ -11,6 +11,7 @@ import { useProblem } from "../Problem"
 import { DraftNumber, DraftWords } from "./DraftFields"
 import { changeDraft, NO_DRAFT, type ReadingDraft, useDraft } from "./drafts"
 import { editedPlace } from "./editing"
+import { focusEntry } from "./entryFocus"
 import { PointPicker } from "./PointPicker"
 import { isPlaced, type MeasureField, missing, readingOf, typedFields, usualFields } from "./reading"
 import { StepPicture } from "./StepPicture"
@@ -21,23 +22,33 @@ import { TiltSensor } from "./TiltSensor"
 const kinds = ["scale", "hang", "swing", "twist"] as const
 const DONE = { ok: true as const, value: undefined }
 
+interface Props {
+  readonly points: readonly NamedPoint[]
+  readonly heading: RefObject<HTMLHeadingElement | null>
+  /** The readings there are: from a changed one the keyboard goes back to its place there. */
+  readonly list: RefObject<HTMLElement | null>
+}
+
 /** One reading in the making: how it is taken, what it tells, its numbers; then onto the list. */
-export function TakeReading({ points }: { points: readonly NamedPoint[] }) {
+export function TakeReading({ points, heading, list }: Props) {
   const bench = useBench()
   const draft = useDraft("reading")
   const { problem, told } = useProblem()
-  const heading = useRef<HTMLHeadingElement>(null)
   const { kind } = draft
   const editing = useLive(({ scene }) => editedPlace(draft.editing, scene.measurements))
   useFocusOnEdit(editing, heading)
   const { how, tells, usual } = stepWords[kind]
   const open = missing(draft, points)
+  const leave = () => {
+    clear()
+    if (editing !== null) focusEntry(list.current, editing, "change")
+  }
   const finish = () => {
     if (open.length > 0) return
     const reading = readingOf(draft, bench.store.getState().scene, points, today())
     const result =
       editing === null ? addReading.run(bench, { reading }) : changeReading.run(bench, { place: editing, reading })
-    if (told(result, editing === null ? "Reading added." : `Reading ${editing + 1} changed.`).ok) clear()
+    if (told(result, editing === null ? "Reading added." : `Reading ${editing + 1} changed.`).ok) leave()
   }
   return (
     <section className="take-reading">
@@ -80,7 +91,7 @@ export function TakeReading({ points }: { points: readonly NamedPoint[] }) {
         <button type="button" className="measure-main" aria-disabled={open.length > 0} onClick={finish}>
           {editing === null ? "Add the reading" : "Keep the change"}
         </button>
-        <button type="button" onClick={clear}>
+        <button type="button" onClick={leave}>
           {editing === null ? "Clear" : "Leave it as it was"}
         </button>
       </div>

@@ -1,4 +1,4 @@
-import { useMemo, useState } from "react"
+import { type RefObject, useMemo, useRef, useState } from "react"
 import { compareWith } from "../../commands/compare"
 import { changeImpression, type Impression, logSetup, removeSetup, tryAgain } from "../../commands/log"
 import { impressionText, logCsv, readScores, scoresText, triedTitle } from "../../describe/logText"
@@ -10,6 +10,7 @@ import { CompareSetups } from "./CompareSetups"
 import { DraftNumber, DraftWords } from "./DraftFields"
 import { changeDraft, NO_DRAFT, useDraft } from "./drafts"
 import { afterRemoval, editedPlace } from "./editing"
+import { focusAfterRemoval, focusEntry } from "./entryFocus"
 import type { SaveTable } from "./MeasureSheet"
 import { today } from "./today"
 
@@ -17,19 +18,28 @@ import { today } from "./today"
 export function TriedSetups({ onSave }: { onSave: SaveTable }) {
   const bench = useBench()
   const log = useLive(({ scene }) => scene.log)
+  const list = useRef<HTMLOListElement>(null)
+  const heading = useRef<HTMLHeadingElement>(null)
   return (
     <section className="tried-setups">
-      <h2 className="sheet-heading">Tried setups</h2>
+      <h2 className="sheet-heading" ref={heading} tabIndex={-1}>
+        Tried setups
+      </h2>
       <p className="measure-note">
         Note the rig that is on the bow now, with how it shot. Its numbers can be looked up and compared later.
       </p>
-      <TriedForm />
+      <TriedForm list={list} />
       {log !== undefined && (
         <>
-          <ol className="readings">
+          <ol className="readings" ref={list}>
             {log.map((tried, place) => (
-              // biome-ignore lint/suspicious/noArrayIndexKey: a setup is known by its place in the file's list
-              <TriedEntry key={place} tried={tried} place={place} />
+              <TriedEntry
+                // biome-ignore lint/suspicious/noArrayIndexKey: a setup is known by its place in the file's list
+                key={place}
+                tried={tried}
+                place={place}
+                onRemove={() => focusAfterRemoval(list.current, place, heading.current)}
+              />
             ))}
           </ol>
           <CompareSetups log={log} />
@@ -42,7 +52,7 @@ export function TriedSetups({ onSave }: { onSave: SaveTable }) {
   )
 }
 
-function TriedForm() {
+function TriedForm({ list }: { list: RefObject<HTMLElement | null> }) {
   const bench = useBench()
   const { problem, told } = useProblem()
   const draft = useDraft("tried")
@@ -53,6 +63,7 @@ function TriedForm() {
   const clear = () => {
     setAsked(false)
     changeDraft("tried", { ...NO_DRAFT, editing: null })
+    if (editing !== null) focusEntry(list.current, editing, "change")
   }
   const keep = () => {
     setAsked(true)
@@ -117,7 +128,7 @@ function Rating({ value }: { value: number | undefined }) {
   )
 }
 
-function TriedEntry({ tried, place }: { tried: Tried; place: number }) {
+function TriedEntry({ tried, place, onRemove }: { tried: Tried; place: number; onRemove(): void }) {
   const bench = useBench()
   const units = useLive(({ preferences }) => preferences)
   const { problem, told } = useProblem()
@@ -156,14 +167,16 @@ function TriedEntry({ tried, place }: { tried: Tried; place: number }) {
         <button type="button" onClick={hold}>
           Hold to compare<span className="visually-hidden"> {title}</span>
         </button>
-        <button type="button" onClick={change}>
+        <button type="button" data-control="change" onClick={change}>
           Change<span className="visually-hidden"> {title}</span>
         </button>
         <button
           type="button"
+          data-control="remove"
           onClick={() => {
-            if (told(removeSetup.run(bench, { place }), `${title} removed; Undo brings it back`).ok)
-              changeDraft("tried", ({ editing }) => ({ editing: afterRemoval(editing, place) }))
+            if (!told(removeSetup.run(bench, { place }), `${title} removed; Undo brings it back`).ok) return
+            changeDraft("tried", ({ editing }) => ({ editing: afterRemoval(editing, place) }))
+            onRemove()
           }}
         >
           Remove<span className="visually-hidden"> {title}</span>
