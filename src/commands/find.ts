@@ -1,4 +1,6 @@
 import { failure } from "../scene/errors"
+import type { Asked, FindQuestion } from "../scene/find"
+import { type Kit, kitSections } from "../scene/kit"
 import type { MountName, RigEntry, Scene } from "../scene/schema"
 import type { Command } from "./command"
 import { peek } from "./compare"
@@ -27,6 +29,35 @@ const stayed = ({ rig }: Scene, mounts: readonly MountName[]) =>
 
 /** Bows and chains are small plain data; the engine keeps unchanged ones as they are, so this mostly ends at once. */
 const same = (a: unknown, b: unknown): boolean => a === b || JSON.stringify(a) === JSON.stringify(b)
+
+/** What of a search's asking is no longer so. The kit's name, and where the rig stands that is built anew, ask nothing. */
+export const changedSince = (
+  { scene, kit, question }: Asked,
+  now: { readonly scene: Scene; readonly kit: Kit; readonly question: FindQuestion },
+): { bow: boolean; kit: boolean; question: boolean } => ({
+  bow: !stillFits({ asked: scene, mounts: question.mounts }, now.scene),
+  kit: kitSections.some((section) => !same(kit[section], now.kit[section])),
+  question: question !== now.question && inOrder(question) !== inOrder(now.question),
+})
+
+/** A limit that was dropped and taken up again stands at another place of the question, which is the same. */
+const inOrder = (value: unknown): string =>
+  JSON.stringify(value, (_, each: unknown) =>
+    each !== null && typeof each === "object" && !Array.isArray(each)
+      ? Object.fromEntries(Object.entries(each).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : each,
+  )
+
+/**
+ * The scene with the rig it was searched for, while one of the rigs found for it is tried: what a bow suggests to ask
+ * does not change by trying an answer.
+ */
+export const beforeTrying = (
+  { scene: asked, question: { mounts } }: Pick<Asked, "scene" | "question">,
+  rigs: readonly (readonly RigEntry[])[],
+  scene: Scene,
+): Scene =>
+  stillFits({ asked, mounts }, scene) && rigs.some((rig) => same(rig, scene.rig)) ? { ...scene, rig: asked.rig } : scene
 
 /** Puts a found rig on the bow as one undo step; refused for another bow than it was searched for. */
 export const trySetup: Command<FoundRig & { readonly name: string }> = {

@@ -32,7 +32,10 @@ export const countText = (count: number): string => {
 }
 
 /** How much of the search is done, in one sentence; the end of it says whether the list is proved. */
-export function coverText({ combinations, covered }: Progress, end: "proved" | "stopped" | null): string {
+export function coverText(
+  { combinations, covered }: Pick<Progress, "combinations" | "covered">,
+  end: "proved" | "stopped" | null,
+): string {
   const all = countText(combinations)
   if (end === "proved") return `All ${all} combinations are covered: this list is proved.`
   const share = `${combinations > 0 ? ((100 * covered) / combinations).toFixed(covered < combinations ? 1 : 0) : 0}\u00a0%`
@@ -41,8 +44,47 @@ export function coverText({ combinations, covered }: Progress, end: "proved" | "
     : `Stopped with ${share} of ${all} combinations covered: the best so far, not proved.`
 }
 
-/** What came of a search that ended, in a sentence or two. */
-export function outcomeText(outcome: Extract<Outcome, { kind: "searched" }>): string {
+/** What of a search's asking is no longer what stands on the page. */
+export type Changed = { readonly [K in "bow" | "kit" | "question"]: boolean }
+
+/** "the earlier kit and question": what a list belongs to that the present page has left behind; null when nothing. */
+export function earlierText(changed: Changed): string | null {
+  const names = (["bow", "kit", "question"] as const).filter((each) => changed[each])
+  const [first, ...more] = names
+  if (first === undefined) return null
+  return `the earlier ${more.length === 0 ? first : `${[first, ...more.slice(0, -1)].join(", ")} and ${more.at(-1)}`}`
+}
+
+/** That workers were lost, and that nothing is lost by it; null when none was. */
+export function lostText(reasons: readonly string[]): string | null {
+  if (reasons.length === 0) return null
+  const why = [...new Set(reasons)].join("; ")
+  return reasons.length === 1
+    ? `A worker of this search was lost (${why}); another does its part again.`
+    : `${reasons.length} workers of this search were lost (${why}); others do their parts again.`
+}
+
+/** That the page stood still during a search, and that the search goes on; null when it did not. */
+export function sleptText(ms: number): string | null {
+  if (ms <= 0) return null
+  const seconds = Math.max(1, Math.round(ms / 1000))
+  const time = seconds < 90 ? `${seconds}\u00a0s` : `${Math.round(seconds / 60)}\u00a0min`
+  return `The page was asleep for ${time}; the search goes on from where it was.`
+}
+
+/**
+ * What came of a search that ended, in a sentence or two. `earlier` is what it belongs to when that is not what is
+ * asked now: nothing is proved for the present then.
+ */
+export function outcomeText(outcome: Extract<Outcome, { kind: "searched" }>, earlier: string | null = null): string {
+  if (earlier !== null) {
+    const { combinations, covered, setups } = outcome
+    const list = setups.length > 0 ? "This list belongs" : "This answer belongs"
+    const then = outcome.proved
+      ? `all ${countText(combinations)} combinations were covered then`
+      : `${coverText({ combinations, covered }, null).replace(/ covered\.$/, "")} were covered then`
+    return `${list} to ${earlier}: ${then}. It proves nothing for what is asked now; search again.`
+  }
   const cover = coverText(outcome, outcome.proved ? "proved" : "stopped")
   const trouble = outcome.trouble === null ? "" : `The search broke off (${outcome.trouble}). `
   if (outcome.setups.length > 0) return trouble + cover
@@ -74,6 +116,12 @@ export function wrongFieldsText(names: readonly string[]): string {
 
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
+export const RECHECK = "Recheck every thread after a change."
+
+/** How far a setup's figures are to be trusted. */
+export const ACCURACY =
+  "The figures are as good as the masses and lengths entered: they are worked out, not measured. Check the balance on the bow."
+
 export const CUT_OFF =
   "The last search was cut off when the page was closed or put to sleep. The kit and what was wanted are kept: search again."
 
@@ -85,7 +133,7 @@ export function missText({ key, nearest, alone }: Miss, units: UnitChoice): stri
   if (alone === null) return `${title}: there is nothing to build.`
   if (alone.by > 0)
     return `${title}: out of reach of this kit; the nearest is ${value(alone.value)}, ${value(alone.by)} off.`
-  if (nearest === null) return `${title}: can be met by itself; the other limits cannot be met.`
+  if (nearest === null) return `${title}: can be met by itself; the other limits cannot all be met together.`
   if (nearest.by > 0) {
     return `${title}: binds; with the other limits kept the nearest is ${value(nearest.value)}, ${value(nearest.by)} off.`
   }

@@ -18,4 +18,6 @@ const pause = () =>
   })
 
 const serve = serveFind((report) => scope.postMessage(report), pause)
+// Fetched and running; from now on silence means that something is wrong.
+scope.postMessage({ kind: "alive" })
 scope.onmessage = ({ data }) => serve(data)

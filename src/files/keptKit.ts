@@ -5,6 +5,7 @@ import { createFinder, type Finder } from "../state/finder"
 import { createKitBox, type KitBox } from "../state/kitBox"
 import { type BrowserStore, browserStore } from "./browserStore"
 import { spawnWorker, workersHere } from "./findWorkers"
+import { watchSleep } from "./tabSleep"
 
 const KEY = "kit"
 
@@ -61,7 +62,7 @@ export function kitBench(store: BrowserStore = browserStore()): KitBench {
   if (here !== null) return here
   const { kit, fileName, question, searching } = readKeptKit(store)
   const box = createKitBox(kit ?? emptyKit("My box"), fileName)
-  const finder = createFinder(workersHere(), spawnWorker, { question, cutOff: searching })
+  const finder = createFinder(workersHere(), spawnWorker, { question, cutOff: searching }, watchSleep)
   let kept = true
   const keep = () => {
     const { kit: now, fileName: name } = box.store.getState()

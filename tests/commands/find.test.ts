@@ -1,6 +1,9 @@
 import { expect, test } from "vitest"
-import { compareSetup, stillFits, trySetup } from "../../src/commands/find"
+import { beforeTrying, changedSince, compareSetup, stillFits, trySetup } from "../../src/commands/find"
+import { questionFor } from "../../src/scene/find"
+import { readKit } from "../../src/scene/kit"
 import { validateScene } from "../../src/scene/parse"
+import { kitDocument } from "../scene/kit/kits"
 import { discs, extender, rigged, rod } from "../scene/documents"
 import { beside } from "../../src/state/compared"
 import { benchWith, sceneOn, stepsOn } from "../state/benches"
@@ -46,6 +49,36 @@ test("it still fits when only what was built anew has changed, and is refused on
     { code: "not-allowed", path: "", message: "the bow has changed since the search; search again" },
   ])
   expect(sceneOn(bench)).toBe(before)
+})
+
+test("kit and question count as changed by what they ask, not by a name or the order of keys", () => {
+  const read = readKit(kitDocument())
+  if (!read.ok) throw new Error("the kit is not valid")
+  const kit = read.value
+  const question = { ...questionFor(asked), target: { massMaxG: 3100, upMm: [-5, 7] as [number, number] } }
+  const search = { scene: asked, kit, question }
+  const unchanged = { bow: false, kit: false, question: false }
+  expect(
+    changedSince(search, { scene: { ...asked, rig: [...rig] }, kit: { ...kit, name: "another" }, question }),
+  ).toEqual(unchanged)
+  const swapped = { ...question, target: { upMm: [-5, 7] as [number, number], massMaxG: 3100, sideMm: undefined } }
+  expect(changedSince(search, { scene: asked, kit, question: swapped })).toEqual(unchanged)
+  const wider = { ...question, target: { ...question.target, massMaxG: 3200 } }
+  const fuller = { ...kit, rods: kit.rods.map((each) => ({ ...each, count: each.count + 1 })) }
+  const heavier = { ...asked, bow: { ...asked.bow, riser: { ...asked.bow.riser, massG: asked.bow.riser.massG + 100 } } }
+  expect(changedSince(search, { scene: heavier, kit: fuller, question: wider })).toEqual({
+    bow: true,
+    kit: true,
+    question: true,
+  })
+})
+
+test("while a found rig is tried the bow suggests what it did before; any other rig speaks for itself", () => {
+  const bench = benchWith(asked)
+  const search = { scene: asked, question: { ...questionFor(asked), mounts: ["front" as const] } }
+  expect(trySetup.run(bench, { ...found, name: "setup 3 tried" }).ok).toBe(true)
+  expect(beforeTrying(search, [rig], sceneOn(bench)).rig).toEqual(asked.rig)
+  expect(beforeTrying(search, [], sceneOn(bench))).toBe(sceneOn(bench))
 })
 
 test("a comparison is held as the bow is, changes nothing of it, and goes again", () => {

@@ -3,10 +3,13 @@ import {
   bandProblem,
   countText,
   coverText,
+  earlierText,
+  lostText,
   missText,
   outcomeText,
   refusalText,
   rigText,
+  sleptText,
   wrongFieldsText,
 } from "../../src/describe/findText"
 import type { FoundSetup } from "../../src/scene/find"
@@ -28,7 +31,15 @@ test("how much is covered: under way, proved, or stopped", () => {
 })
 
 test("an outcome says what broke, what was found and whether that is proved", () => {
-  const base = { kind: "searched" as const, combinations: 50, covered: 50, proved: true, trouble: null, misses: [] }
+  const base = {
+    kind: "searched" as const,
+    combinations: 50,
+    covered: 50,
+    proved: true,
+    trouble: null,
+    misses: [],
+    lost: [],
+  }
   const one = [{ order: 3 } as FoundSetup]
   expect(outcomeText({ ...base, setups: one })).toBe("All 50 combinations are covered: this list is proved.")
   expect(outcomeText({ ...base, setups: [] })).toBe(
@@ -38,6 +49,35 @@ test("an outcome says what broke, what was found and whether that is proved", ()
     "The search broke off (out of memory). Stopped with 40.0\u00a0% of 50 combinations covered: the best so far, not proved.",
   )
   expect(outcomeText({ ...base, setups: [], covered: 20, proved: false })).toMatch(/^Nothing found yet\. Stopped/)
+})
+
+test("an outcome of an earlier kit or question says whose it is and proves nothing for the present", () => {
+  const base = { kind: "searched" as const, combinations: 50, covered: 50, proved: true, trouble: null, lost: [] }
+  const setups = [{ order: 3 } as FoundSetup]
+  expect(outcomeText({ ...base, misses: [], setups }, "the earlier kit")).toBe(
+    "This list belongs to the earlier kit: all 50 combinations were covered then. It proves nothing for what is asked now; search again.",
+  )
+  expect(outcomeText({ ...base, misses: [], setups: [], covered: 20, proved: false }, "the earlier question")).toBe(
+    "This answer belongs to the earlier question: 40.0\u00a0% of 50 combinations were covered then. It proves nothing for what is asked now; search again.",
+  )
+})
+
+test("what a list belongs to is told only of what has changed", () => {
+  expect(earlierText({ bow: false, kit: false, question: false })).toBeNull()
+  expect(earlierText({ bow: false, kit: true, question: false })).toBe("the earlier kit")
+  expect(earlierText({ bow: true, kit: true, question: true })).toBe("the earlier bow, kit and question")
+})
+
+test("workers lost and a page that slept are told, with that the search goes on", () => {
+  expect([lostText([]), sleptText(0)]).toEqual([null, null])
+  expect(lostText(["out of memory"])).toBe(
+    "A worker of this search was lost (out of memory); another does its part again.",
+  )
+  expect(lostText(["a worker fell silent", "a worker fell silent", "out of memory"])).toBe(
+    "3 workers of this search were lost (a worker fell silent; out of memory); others do their parts again.",
+  )
+  expect(sleptText(17_000)).toBe("The page was asleep for 17\u00a0s; the search goes on from where it was.")
+  expect(sleptText(300_000)).toContain("5\u00a0min")
 })
 
 test("a miss says whether the limit binds, is out of reach, or waits for the others", () => {
@@ -50,7 +90,7 @@ test("a miss says whether the limit binds, is out of reach, or waits for the oth
     "Yaw resistance: out of reach of this kit; the nearest is 0.250\u00a0kg·m², 0.050\u00a0kg·m² off.",
   )
   expect(missText({ key: "massMaxG", nearest: null, alone: { value: 2331, by: 0 } }, units)).toBe(
-    "Mass: can be met by itself; the other limits cannot be met.",
+    "Mass: can be met by itself; the other limits cannot all be met together.",
   )
   expect(missText({ key: "massMaxG", nearest: { ...nearest, by: 0 }, alone: { value: 2331, by: 0 } }, units)).toBe(
     "Mass: is met.",

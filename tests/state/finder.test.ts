@@ -53,6 +53,29 @@ test("started anew, the search before is given up and only the new one answers",
   expect(outcome?.kind === "searched" && outcome.proved).toBe(true)
 })
 
+test("the page's sleep during a search is added up, and no longer watched once it has ended", async () => {
+  let awake: ((ms: number) => void) | null = null
+  const finder = createFinder(1, spawn, { question: null, cutOff: false }, (woken) => {
+    awake = woken
+    return {
+      alive() {},
+      stop() {
+        awake = null
+      },
+    }
+  })
+  finder.start(asked(1))
+  const wake = awake as ((ms: number) => void) | null
+  wake?.(20_000)
+  wake?.(30_000)
+  expect(finder.store.getState()).toMatchObject({ running: true, slept: 50_000 })
+  await ended(finder)
+  expect(awake).toBeNull()
+  finder.start(asked(0))
+  expect(finder.store.getState().slept).toBe(0)
+  await ended(finder)
+})
+
 test("cancelled, it ends with what it has", async () => {
   const finder = createFinder(1, spawn, { question: null, cutOff: true })
   finder.start(asked(3))

@@ -12,17 +12,26 @@ import { useGhost } from "./useGhost"
 const NONE: readonly FoundSetup[] = []
 
 /** What was found so far: all of it as a picture and as a list; the one pointed at is seen through the present rig. */
-export function Answers({ finder }: { finder: Finder }) {
+export function Answers({ finder, earlier }: { finder: Finder; earlier: string | null }) {
   const asked = useStore(finder.store, (state) => state.asked)
   const outcome = useStore(finder.store, (state) => state.outcome)
   const progress = useStore(finder.store, (state) => state.progress)
   if (asked === null || outcome?.kind === "refused") return null
   const setups = outcome?.setups ?? progress?.setups ?? NONE
-  if (setups.length > 0) return <Listed asked={asked} setups={setups} />
-  return outcome === null || outcome.misses.length === 0 ? null : <Misses asked={asked} misses={outcome.misses} />
+  if (setups.length > 0) return <Listed asked={asked} setups={setups} earlier={earlier} />
+  return outcome === null || outcome.misses.length === 0 ? null : (
+    <Misses asked={asked} misses={outcome.misses} earlier={earlier} />
+  )
 }
 
-function Listed({ asked, setups }: { asked: Asked; setups: readonly FoundSetup[] }) {
+interface Props {
+  readonly asked: Asked
+  readonly setups: readonly FoundSetup[]
+  /** What they were found for, where that is not what would be searched now. */
+  readonly earlier: string | null
+}
+
+function Listed({ asked, setups, earlier }: Props) {
   const units = useLive(({ preferences }) => preferences)
   const fits = useLive(({ scene }) => stillFits({ asked: asked.scene, mounts: asked.question.mounts }, scene))
   const [pointed, setPointed] = useState<number | null>(null)
@@ -41,6 +50,7 @@ function Listed({ asked, setups }: { asked: Asked; setups: readonly FoundSetup[]
     <section aria-labelledby="find-answers">
       <h2 className="sheet-heading" id="find-answers">
         {setups.length === 1 ? "One setup" : `${setups.length} setups`}
+        {earlier !== null && ` for ${earlier}`}
       </h2>
       {!fits && (
         <p className="find-note">The bow has changed since this search: search again to see or try one of these.</p>

@@ -1,8 +1,9 @@
 import { type MouseEvent, useEffect, useMemo, useState } from "react"
 import { flushSync } from "react-dom"
 import { useStore } from "./useStore"
-import { compareSetup } from "../../commands/find"
-import { questionFor } from "../../scene/find"
+import { beforeTrying, compareSetup } from "../../commands/find"
+import { type Outcome, questionFor } from "../../scene/find"
+import type { RigEntry } from "../../scene/schema"
 import type { Finder } from "../../state/finder"
 import type { KitBox } from "../../state/kitBox"
 import { useBench, useLive } from "../../state/useBench"
@@ -15,6 +16,7 @@ import "./find.css"
 import { type KitFiles, KitSection } from "./KitSection"
 import { SearchSection } from "./SearchSection"
 import { TargetSection } from "./TargetSection"
+import { useEarlier } from "./useEarlier"
 
 interface Props {
   readonly box: KitBox
@@ -28,9 +30,15 @@ export function FindSheet({ box, finder, files }: Props) {
   const scene = useLive((state) => state.scene)
   const own = useStore(finder.store, (state) => state.question)
   // Twenty settings of one set of pieces are less use to look through than twenty sets.
-  const suggested = useMemo(() => ({ ...questionFor(scene), variety: "pieces" as const }), [scene])
+  const asked = useStore(finder.store, (state) => state.asked)
+  const outcome = useStore(finder.store, (state) => state.outcome)
+  const suggested = useMemo(() => {
+    const bow = asked === null ? scene : beforeTrying(asked, rigsOf(outcome), scene)
+    return { ...questionFor(bow), variety: "pieces" as const }
+  }, [scene, asked, outcome])
   const question = own ?? suggested
   useEffect(() => () => void compareSetup.run(bench, null), [bench])
+  const earlier = useEarlier(box, asked, question)
   const [problems] = useState(createFieldProblems)
   return (
     <FieldProblemsContext value={problems}>
@@ -38,11 +46,17 @@ export function FindSheet({ box, finder, files }: Props) {
       <div className="find-sheet" onMouseDown={stayInField} onClickCapture={leaveField}>
         <KitSection box={box} files={files} />
         <TargetSection question={question} changed={own !== null} onChange={finder.setQuestion} />
-        <SearchSection box={box} finder={finder} question={question} problems={problems} />
-        <Answers finder={finder} />
+        <SearchSection box={box} finder={finder} question={question} problems={problems} earlier={earlier} />
+        <Answers finder={finder} earlier={earlier} />
       </div>
     </FieldProblemsContext>
   )
+}
+
+function rigsOf(outcome: Outcome | null): (readonly RigEntry[])[] {
+  if (outcome?.kind !== "searched") return []
+  const nearest = outcome.misses.flatMap((miss) => (miss.nearest === null ? [] : [miss.nearest.setup]))
+  return [...outcome.setups, ...nearest].map(({ rig }) => rig)
 }
 
 const buttonOf = ({ target }: MouseEvent) => (target instanceof Element ? target.closest("button") : null)

@@ -1,21 +1,31 @@
-import { useState } from "react"
+import { useId, useState } from "react"
 import { stillFits } from "../../commands/find"
 import { limitWords, missText } from "../../describe/findText"
-import type { Asked, Miss } from "../../scene/find"
+import type { Asked, FoundSetup, Miss } from "../../scene/find"
 import { useLive } from "../../state/useBench"
+import { SetupDetail } from "./SetupDetail"
 import { TrySetup } from "./TrySetup"
 import { useGhost } from "./useGhost"
 
+interface Props {
+  readonly asked: Asked
+  readonly misses: readonly Miss[]
+  /** What was searched, where that is not what would be searched now. */
+  readonly earlier: string | null
+}
+
 /** Why nothing was found: each limit with how near the kit comes to it, and that setup to try. */
-export function Misses({ asked, misses }: { asked: Asked; misses: readonly Miss[] }) {
+export function Misses({ asked, misses, earlier }: Props) {
   const units = useLive(({ preferences }) => preferences)
   const fits = useLive(({ scene }) => stillFits({ asked: asked.scene, mounts: asked.question.mounts }, scene))
   const [pointed, setPointed] = useState<Miss | null>(null)
-  useGhost(asked, fits ? (pointed?.nearest?.setup ?? null) : null)
+  const [openKey, setOpenKey] = useState<Miss["key"] | null>(null)
+  const opened = misses.find(({ key }) => key === openKey)
+  useGhost(asked, fits ? ((pointed ?? opened)?.nearest?.setup ?? null) : null)
   return (
     <section aria-labelledby="find-misses">
       <h2 className="sheet-heading" id="find-misses">
-        What stands in the way
+        {earlier === null ? "What stands in the way" : `What stood in the way for ${earlier}`}
       </h2>
       <ul className="find-misses">
         {misses.map((miss) => (
@@ -28,16 +38,53 @@ export function Misses({ asked, misses }: { asked: Asked; misses: readonly Miss[
           >
             <span>{missText(miss, units)}</span>
             {miss.nearest !== null && (
-              <TrySetup
+              <Nearest
                 asked={asked}
                 setup={miss.nearest.setup}
                 name={`the nearest for ${limitWords[miss.key].name}`}
                 fits={fits}
+                open={miss.key === openKey}
+                onOpen={(wanted) => setOpenKey(wanted ? miss.key : null)}
               />
             )}
           </li>
         ))}
       </ul>
     </section>
+  )
+}
+
+interface NearestProps {
+  readonly asked: Asked
+  readonly setup: FoundSetup
+  readonly name: string
+  readonly fits: boolean
+  readonly open: boolean
+  onOpen(open: boolean): void
+}
+
+/** The setup that comes nearest: what to do to get there, which also shows it beside the rig, and to try it. */
+function Nearest({ asked, setup, name, fits, open, onOpen }: NearestProps) {
+  const id = useId()
+  return (
+    <>
+      <span className="find-miss-buttons">
+        <button
+          type="button"
+          aria-expanded={open}
+          aria-controls={open ? id : undefined}
+          aria-label={`What to do, ${name}`}
+          onClick={() => onOpen(!open)}
+        >
+          What to do
+        </button>
+        <TrySetup asked={asked} setup={setup} name={name} fits={fits} />
+      </span>
+      {open && (
+        <div className="find-detail" id={id}>
+          <SetupDetail setup={setup} hold={asked.question.hold} />
+        </div>
+      )}
+    </>
   )
 }

@@ -1,6 +1,14 @@
 import { useEffect, useRef, useState } from "react"
 import { useStore } from "./useStore"
-import { CUT_OFF, coverText, outcomeText, refusalText, wrongFieldsText } from "../../describe/findText"
+import {
+  CUT_OFF,
+  coverText,
+  lostText,
+  outcomeText,
+  refusalText,
+  sleptText,
+  wrongFieldsText,
+} from "../../describe/findText"
 import type { FindQuestion } from "../../scene/find"
 import { piecesIn } from "../../scene/kit"
 import type { Finder } from "../../state/finder"
@@ -14,10 +22,12 @@ interface Props {
   readonly finder: Finder
   readonly question: FindQuestion
   readonly problems: FieldProblems
+  /** What the last search belongs to, where that is not what would be searched now. */
+  readonly earlier: string | null
 }
 
 /** Starts and ends the search, and says how far it is. */
-export function SearchSection({ box, finder, question, problems }: Props) {
+export function SearchSection({ box, finder, question, problems, earlier }: Props) {
   const bench = useBench()
   const running = useStore(finder.store, (state) => state.running)
   const outcome = useStore(finder.store, (state) => state.outcome)
@@ -25,7 +35,7 @@ export function SearchSection({ box, finder, question, problems }: Props) {
   const empty = useStore(box.store, (state) => piecesIn(state.kit) === 0)
   const wrong = useStore(problems, (state) => state)
   const [refused, setRefused] = useState(false)
-  useSaidAtTheEnd(finder)
+  useSaidAtTheEnd(finder, earlier)
   const start = () => {
     if (running || empty) return
     setRefused(wrong.size > 0)
@@ -49,24 +59,32 @@ export function SearchSection({ box, finder, question, problems }: Props) {
       {cutOff && !empty && <p className="find-note">{CUT_OFF}</p>}
       {running && <Underway finder={finder} />}
       {outcome?.kind === "refused" && <Problem text={refusalText(outcome.errors)} />}
-      {outcome?.kind === "searched" && <p className="find-outcome">{outcomeText(outcome)}</p>}
+      {outcome?.kind === "searched" && <p className="find-outcome">{outcomeText(outcome, earlier)}</p>}
     </section>
   )
 }
 
 function Underway({ finder }: { finder: Finder }) {
   const progress = useStore(finder.store, (state) => state.progress)
+  const slept = useStore(finder.store, (state) => sleptText(state.slept))
+  const lost = lostText(progress?.lost ?? [])
   const share = progress === null || progress.combinations === 0 ? 0 : progress.covered / progress.combinations
   return (
     <div className="find-underway">
       <progress aria-label="Combinations covered" max={1} value={share} />
-      <p className="find-outcome">{progress === null ? "Listing what can be built…" : coverText(progress, null)}</p>
+      <p className="find-outcome">
+        {progress === null || progress.combinations === 0 ? "Listing what can be built…" : coverText(progress, null)}
+      </p>
+      <div role="status">
+        {slept !== null && <p className="find-note">{slept}</p>}
+        {lost !== null && <p className="find-note">{lost}</p>}
+      </div>
     </div>
   )
 }
 
 /** Tells those who do not see the page what came of a search, once. */
-function useSaidAtTheEnd(finder: Finder) {
+function useSaidAtTheEnd(finder: Finder, earlier: string | null) {
   const bench = useBench()
   const outcome = useStore(finder.store, (state) => state.outcome)
   const last = useRef(outcome)
@@ -75,6 +93,6 @@ function useSaidAtTheEnd(finder: Finder) {
     last.current = outcome
     if (outcome?.kind !== "searched") return
     const count = outcome.setups.length
-    bench.say(`${count} ${count === 1 ? "setup" : "setups"} found. ${outcomeText(outcome)}`)
-  }, [bench, outcome])
+    bench.say(`${count} ${count === 1 ? "setup" : "setups"} found. ${outcomeText(outcome, earlier)}`)
+  }, [bench, outcome, earlier])
 }

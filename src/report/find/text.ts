@@ -1,4 +1,4 @@
-import { limitWords, missText, outcomeText, rigText, scoreWords } from "../../describe/findText"
+import { ACCURACY, limitWords, missText, outcomeText, RECHECK, rigText, scoreWords } from "../../describe/findText"
 import type { UnitChoice } from "../../describe/format"
 import { table } from "../../describe/reportTable"
 import { rigChanges, rigChangeText } from "../../describe/rigChanges"
@@ -41,7 +41,11 @@ export function findText({ scene, kit, question }: Asked, outcome: Searched): st
   const changes = rigChanges(scene, setups[0]!.rig, FILE_UNITS).map((change) => `  ${rigChangeText(change)}`)
   return `${[
     ...[...lines, ...table(headings, rows), "", "What they are made of", ...made, ""],
-    ...["To get the first from the rig as it is", ...(changes.length > 0 ? changes : ["  nothing: it is that rig"])],
+    ...[
+      "To get the first from the rig as it is",
+      ...(changes.length > 0 ? [...changes, "", RECHECK] : ["  nothing: it is that rig"]),
+    ],
+    ...["", ACCURACY],
   ].join("\n")}\n`
 }
 

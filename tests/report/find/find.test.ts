@@ -50,6 +50,9 @@ describe("what is printed", () => {
     )
     expect(output).toContain("What they are made of\n  1  Front: ")
     expect(output).toContain("To get the first from the rig as it is\n  Front: ")
+    expect(output).toMatch(
+      /\n\nRecheck every thread after a change\.\n\nThe figures are as good as the masses and lengths entered: .*\n$/,
+    )
   })
 
   test("without a setup: what binds, and the nearest miss of each limit, with status 0", async () => {
@@ -57,7 +60,7 @@ describe("what is printed", () => {
     expect(status).toBe(0)
     expect(output).toMatch(/No setup from this kit meets every limit; all [\d,]+ combinations are covered\./)
     expect(output).toMatch(/Balance point forward: out of reach of this kit; the nearest is [\d.]+\u00a0mm/)
-    expect(output).toContain("Mass: can be met by itself; the other limits cannot be met.")
+    expect(output).toContain("Mass: can be met by itself; the other limits cannot all be met together.")
   })
 })
 

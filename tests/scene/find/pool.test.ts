@@ -40,7 +40,7 @@ function workshop(dies: (worker: number, report: number) => boolean = () => fals
     let reports = 0
     const serve = serveFind((report) => {
       if (!alive) return
-      if (dies(worker, reports++)) {
+      if (report.kind !== "alive" && dies(worker, reports++)) {
         alive = false
         setTimeout(() => onDeath("it was shot"))
       } else setTimeout(() => alive && onReport(structuredClone(report)))
@@ -102,6 +102,7 @@ describe("a search on several workers", () => {
     expect(started).toBe(4)
     expect(searched(outcome).setups).toEqual(expected(asked(box)))
     expect(searched(outcome).proved).toBe(true)
+    expect(searched(outcome).lost).toEqual(["it was shot", "it was shot"])
   })
 
   test("when every worker dies, what was found is kept and the reason is told", async () => {

@@ -26,6 +26,8 @@ export type Order =
 
 /** What a worker says. `setups` holds those of `found` it has not told of before. */
 export type Report =
+  /** Nothing but that it is there. */
+  | { readonly kind: "alive" }
   | {
       readonly kind: "ready"
       /** Trunks with something to find, the most promising first. */

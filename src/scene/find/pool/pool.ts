@@ -19,6 +19,8 @@ export interface Progress {
   readonly covered: number
   /** The best so far, best first. */
   readonly setups: readonly FoundSetup[]
+  /** Why each worker was lost that was; others do its work again. */
+  readonly lost: readonly string[]
 }
 
 export type Outcome =
@@ -70,13 +72,14 @@ export function startFind(
   let limits = 0
   let combinations = 0
   let covered = 0
-  let deaths = 0
+  const lost: string[] = []
   let ended = false
 
   const progress = (): Progress => ({
     combinations,
     covered: covered + [...hands].reduce((sum, hand) => sum + hand.covered, 0),
     setups: best.list.map(({ order }) => setups.get(order)!),
+    lost: [...lost],
   })
   const end = (outcome: Outcome) => {
     ended = true
@@ -122,7 +125,7 @@ export function startFind(
   }
 
   const hear = (hand: Hand, report: Report) => {
-    if (ended || !hands.has(hand)) return
+    if (ended || !hands.has(hand) || report.kind === "alive") return
     switch (report.kind) {
       case "refused":
         return end(report)
@@ -170,9 +173,10 @@ export function startFind(
     if (ended || !hands.delete(hand)) return
     hand.port.end()
     if (hand.task !== null) tasks?.unshift(hand.task)
-    deaths++
-    if (deaths <= MOST_DEATHS) start()
-    else if (hands.size === 0) finish(reason)
+    lost.push(reason)
+    if (lost.length <= MOST_DEATHS) start()
+    else if (hands.size === 0) return finish(reason)
+    onProgress(progress())
     deal()
   }
 

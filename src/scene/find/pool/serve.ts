@@ -20,8 +20,10 @@ export function serveFind(post: (report: Report) => void, pause: () => Promise<v
   const told = new Set<number>()
 
   const ask = ({ scene, kit, question }: Asked) => {
+    post({ kind: "alive" })
     const made = setupSpace(scene, kit, question)
     if (!made.ok) return post({ kind: "refused", errors: made.errors })
+    post({ kind: "alive" })
     space = made.value
     const { problem } = space
     best = new Best(problem.count)
