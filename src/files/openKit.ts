@@ -18,15 +18,20 @@ export function openDroppedKit(bench: Bench, name: string, text: string): void {
   bench.setView({ notice: { tone: "info", text: words, errors: [] } })
 }
 
+const NOT_OPENED = "was not opened; the box is as it was."
+
 /** Puts what was read into the box. `called` is what the coach knows it by; `fileName` what it is saved as. */
 export function openKit(bench: Bench, read: Result<Kit>, called: string, fileName: string | null): Kit | null {
   if (!read.ok) {
-    const text = `The kit “${called}” was not opened; the box is as it was.`
+    const text = `The kit “${called}” ${NOT_OPENED}`
     bench.setView({ notice: { tone: "problem", text, errors: read.errors } })
     return null
   }
   const kit = read.value
   kitBench().box.open(kit, fileName)
+  // What was said of a kit that would not open is over with one that does.
+  const { notice } = bench.store.getState()
+  if (notice?.tone === "problem" && notice.text.endsWith(NOT_OPENED)) bench.setView({ notice: null })
   bench.say(`The kit “${kit.name || called}” is in the box: ${piecesIn(kit)} pieces`)
   return kit
 }

@@ -4,7 +4,7 @@ import { expect, type Page, test } from "@playwright/test"
 import { searchWhole } from "../../src/core/find"
 import { foundSetup, questionFor, setupSpace } from "../../src/scene/find"
 import { parseKit } from "../../src/scene/kit"
-import { barriers, dropFile, numberShown, sceneIn, shippedText } from "./page"
+import { barriers, dropFile, numberShown, open, sceneIn, shippedText } from "./page"
 import { openFlat } from "./panelsPage"
 
 const kitText = readFileSync(join(import.meta.dirname, "../../scenes/kits/target-club-box.json"), "utf8")
@@ -131,6 +131,34 @@ test("a band the wrong way round is told at its fields at once, and holds the se
   await expect(page.getByText(/^Not searched/)).toHaveCount(0)
 })
 
+test("pointing at a point of the picture shows that setup in the 3D view and beside the numbers, and takes it away", async ({
+  page,
+}) => {
+  await page.emulateMedia({ reducedMotion: "reduce" })
+  await open(page, "./?scene=target-recurve-straight-bar")
+  await page.getByRole("tab", { name: "Find" }).click()
+  await page.getByLabel("Open an invented kit").selectOption("target-club-box")
+  await search(page)
+  await expect(outcome(page)).toHaveText(/proved\.$/, { timeout: 40_000 })
+  // Its middle only: numbers stand over its edges, and they change too.
+  const { x, y, width, height } = (await page.locator(".view3d canvas").boundingBox())!
+  const clip = { x: x + width / 4, y: y + height / 3, width: width / 2, height: height / 2 }
+  const drawn = () => page.screenshot({ clip })
+  const beside = page.locator('[data-beside="massG"]')
+  const point = page.locator('[data-point="2"]')
+  await point.scrollIntoViewIfNeeded()
+  await page.mouse.move(5, 5)
+  await expect(beside).toHaveCount(0)
+  const alone = await drawn()
+  await point.hover({ force: true })
+  await expect(page.locator(".find-point[data-marked]")).toHaveCount(1)
+  await expect(beside.first()).toHaveAttribute("data-value", /./)
+  await expect.poll(async () => (await drawn()).equals(alone)).toBe(false)
+  await page.mouse.move(5, 5)
+  await expect(beside).toHaveCount(0)
+  await expect.poll(async () => (await drawn()).equals(alone)).toBe(true)
+})
+
 test("a kit is edited, undone, kept over a reload, and taken from a dropped table; a bad one is explained", async ({
   page,
 }) => {
@@ -154,6 +182,8 @@ test("a kit is edited, undone, kept over a reload, and taken from a dropped tabl
   await expect(page.getByText("The kit “bad.csv” was not opened; the box is as it was.")).toBeVisible()
   await expect(page.getByText(/line 2, count/)).toBeVisible()
   await expect(page.getByText("“mine”: 7 pieces.")).toBeVisible()
+  await page.getByLabel("Open an invented kit").selectOption("target-club-box")
+  await expect(page.getByText(/was not opened/)).toHaveCount(0)
 })
 
 test("workers that die are replaced; when all die, what was found is told with the reason", async ({ page }) => {
@@ -180,6 +210,76 @@ test("workers that die are replaced; when all die, what was found is told with t
   await expect(outcome(page)).toHaveText(/^The search broke off \(out of memory\)\. Nothing found yet\. Stopped with/, {
     timeout: 40_000,
   })
+})
+
+test("a list of an earlier question or kit says so and is not called proved; trying one of it changes neither", async ({
+  page,
+}) => {
+  await openFind(page)
+  await search(page)
+  await expect(outcome(page)).toHaveText(/proved\.$/, { timeout: 40_000 })
+  await page.getByRole("button", { name: "Try setup 2", exact: true }).click()
+  await expect(outcome(page)).toHaveText(/proved\.$/)
+  await expect(page.getByRole("heading", { name: "20 setups", exact: true })).toBeVisible()
+
+  const forward = page.getByRole("group", { name: "Balance point forward" })
+  await forward.getByLabel("to").fill("83")
+  await forward.getByLabel("to").press("Enter")
+  await expect(page.getByRole("heading", { name: "20 setups for the earlier question" })).toBeVisible()
+  await expect(outcome(page)).toHaveText(
+    /^This list belongs to the earlier question: .* proves nothing for what is asked now/,
+  )
+  await page.getByRole("button", { name: "Back to the bow's own targets" }).click()
+  await expect(outcome(page)).toHaveText(/proved\.$/)
+
+  await page.getByText("Pieces", { exact: true }).click()
+  await page.getByRole("button", { name: "One less, side rod 203" }).click()
+  await expect(outcome(page)).toHaveText(/^This list belongs to the earlier kit: /)
+  const before = await numberShown(page, "massG")
+  await page.getByRole("button", { name: "Try setup 5", exact: true }).click()
+  await expect.poll(() => numberShown(page, "massG")).not.toBeCloseTo(before, 3)
+})
+
+test("workers that fall silent are noticed in seconds, told and replaced", async ({ page }) => {
+  await page.addInitScript(() => {
+    const Real = window.Worker
+    let started = 0
+    window.Worker = class extends Real {
+      private deaf = started++ < 2
+      override postMessage(message: { kind: string }) {
+        if (!this.deaf || message.kind === "ask") super.postMessage(message)
+      }
+    }
+  })
+  await openFind(page)
+  await search(page)
+  await expect(
+    page.getByText(/lost \(a worker fell silent\); (another does its part|others do their parts) again/),
+  ).toBeVisible({
+    timeout: 15_000,
+  })
+  await expect(outcome(page)).toHaveText(/proved\.$/, { timeout: 40_000 })
+})
+
+test("a page that was frozen goes on with its search when it is awake again, and says so", async ({ page }) => {
+  // Each order takes its time, so that the search is still at it when the page falls asleep.
+  await page.addInitScript(() => {
+    const Real = window.Worker
+    window.Worker = class extends Real {
+      override postMessage(message: { kind: string }) {
+        setTimeout(() => super.postMessage(message), message.kind === "take" ? 400 : 0)
+      }
+    }
+  })
+  await openFind(page)
+  await search(page)
+  await expect(page.getByRole("progressbar", { name: "Combinations covered" })).toBeVisible()
+  // A browser without a window freezes no page, so only its events are given.
+  await page.evaluate(() => document.dispatchEvent(new Event("freeze")))
+  await new Promise((resolve) => setTimeout(resolve, 2_000))
+  await page.evaluate(() => document.dispatchEvent(new Event("resume")))
+  await expect(page.getByText(/^The page was asleep for \d.s; the search goes on from where it was\.$/)).toBeVisible()
+  await expect(outcome(page)).toHaveText(/proved\.$/, { timeout: 40_000 })
 })
 
 test("a search under way shows how far it is and can be stopped with the best so far", async ({ page }) => {
@@ -226,6 +326,29 @@ test("a search that the closing of the page cut off is told at the next visit, w
 
 test.describe("by touch on a phone", () => {
   test.use({ viewport: { width: 390, height: 844 }, hasTouch: true })
+
+  test("what to do for the nearest miss is opened with a tap and shows it beside the rig", async ({ page }) => {
+    await openFind(page)
+    const forward = page.getByRole("group", { name: "Balance point forward" })
+    for (const [label, value] of [
+      ["to", "320"],
+      ["from", "300"],
+    ] as const) {
+      await forward.getByLabel(label).fill(value)
+      await forward.getByLabel(label).press("Enter")
+    }
+    await page.getByRole("button", { name: "Find setups" }).tap()
+    const miss = page
+      .locator(".find-misses li")
+      .filter({ has: page.getByRole("button") })
+      .first()
+    await expect(miss).toBeVisible({ timeout: 40_000 })
+    await miss.getByRole("button", { name: /^What to do, the nearest/ }).tap()
+    await expect(miss.getByRole("heading", { name: "From the rig as it is" })).toBeVisible()
+    await expect(page.locator('[data-beside="massG"]').first()).toHaveAttribute("data-value", /./)
+    await miss.getByRole("button", { name: /^What to do/ }).tap()
+    await expect(miss.getByRole("heading")).toHaveCount(0)
+  })
 
   test("a setup is opened and tried with taps", async ({ page }) => {
     await openFind(page)

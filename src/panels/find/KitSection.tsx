@@ -74,6 +74,8 @@ export function KitSection({ box, files }: { box: KitBox; files: KitFiles }) {
   )
 }
 
+const article = (word: string): string => (/^[aeiou]/i.test(word) ? "an" : "a")
+
 function Pieces({ box, section }: { box: KitBox; section: Section }) {
   const bench = useBench()
   const pieces = useStore(box.store, (state) => state.kit[section])
@@ -83,7 +85,7 @@ function Pieces({ box, section }: { box: KitBox; section: Section }) {
     const { kit } = box.store.getState()
     box.change(withPieces(kit, section, (all) => [...all, newPiece[section]()]))
     setOpen(pieces.length)
-    bench.say(`Added a ${one}`)
+    bench.say(`Added ${article(one)} ${one}`)
   }
   const remove = (index: number) => {
     const { kit } = box.store.getState()
@@ -110,7 +112,7 @@ function Pieces({ box, section }: { box: KitBox; section: Section }) {
         ))}
       </ul>
       <button type="button" onClick={add}>
-        Add a {one}
+        Add {article(one)} {one}
       </button>
     </div>
   )

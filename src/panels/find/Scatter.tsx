@@ -87,7 +87,7 @@ export function Scatter({ setups, units, marked, onPoint, onChoose }: Props) {
             turn resistance, {show(0, "inertia", units).unit}, up
           </text>
         </g>
-        <path className="find-scatter-front" d={`M${stairs.join("L")}`} />
+        {front.length > 1 && <path className="find-scatter-front" d={`M${stairs.join("L")}`} />}
       </svg>
       <div
         ref={list}
@@ -104,7 +104,7 @@ export function Scatter({ setups, units, marked, onPoint, onChoose }: Props) {
                 key={setup.order}
                 role="option"
                 aria-selected={index === marked}
-                aria-label={pointText(setup, index, front.includes(index), units)}
+                aria-label={pointText(setup, index, front.length > 1 && front.includes(index), units)}
                 data-point={index}
                 data-front={front.includes(index) || undefined}
                 data-marked={index === marked || undefined}
@@ -127,7 +127,8 @@ export function Scatter({ setups, units, marked, onPoint, onChoose }: Props) {
         </svg>
       </div>
       <figcaption>
-        Each point is one setup. On the line stand those that no other one listed beats in both: filled points.
+        Each point is one setup; turn resistance is the sum of pitch, yaw and roll about the grip.
+        {front.length > 1 && " On the line stand those that no other one listed beats in both: filled points."}
       </figcaption>
     </figure>
   )

@@ -1,4 +1,4 @@
-import { rigText } from "../../describe/findText"
+import { RECHECK, rigText } from "../../describe/findText"
 import { said } from "../../describe/format"
 import { rigChanges } from "../../describe/rigChanges"
 import type { FindQuestion, FoundSetup } from "../../scene/find"
@@ -31,7 +31,7 @@ export function SetupDetail({ setup, hold }: { setup: FoundSetup; hold: FindQues
           ))}
         </ul>
       )}
-      {changes.length > 0 && <p>Recheck every thread after a change.</p>}
+      {changes.length > 0 && <p>{RECHECK}</p>}
       <p className="find-note">
         {rigText(setup.rig, units)}. Balance {hold === "drawn" ? "at full draw" : "at brace"} {length(forward)} forward,{" "}
         {length(up)} up, {length(right)} to the right. Pitch {inertia(setup.pitch)}, yaw {inertia(setup.yaw)}, roll{" "}

@@ -43,6 +43,7 @@ export function SetupTable({ asked, setups, fits, marked, open, onPoint, onChoos
           {columns.map(({ key, name, title }, column) => (
             <th
               key={key}
+              title={key === "turn" ? "Turn resistance: the sum of pitch, yaw and roll about the grip" : undefined}
               scope="col"
               aria-sort={by.column !== column ? undefined : by.down ? "descending" : "ascending"}
             >
