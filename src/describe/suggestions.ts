@@ -1,6 +1,8 @@
 import type { Scene } from "../scene/schema"
 import type { NumberChange, PartChange, RigChange, Suggestion, TargetKey, TargetState } from "../scene/suggest"
+import { AS_ASSUMED } from "./balanceText"
 import { said, type Shown, show, type UnitChoice } from "./format"
+import type { ReadoutKey } from "./readouts"
 import { placeWords } from "./suggestionPlaces"
 
 /** What a target's figure is called in a sentence, and what it measures. */
@@ -79,12 +81,24 @@ function partText(scene: Scene, { kind, edits }: PartChange, choice: UnitChoice)
   }
 }
 
-/** "Mass: 120 g over its target". Inside its target: nothing to say, an empty text. */
-export function missText({ key, missedBy }: TargetState, choice: UnitChoice): string {
+/**
+ * "Mass 120 g over its target". Inside its target: nothing to say, an empty text. `spread` is the ± of a measured bow's
+ * figure: where no reading determines it, the miss holds only as assumed.
+ */
+export function missText({ key, missedBy }: TargetState, choice: UnitChoice, spread?: number): string {
   if (missedBy === 0) return ""
   const { name, quantity } = targetWords[key]
-  const sentence = `${name} ${said(Math.abs(missedBy), quantity, choice)} ${missedBy > 0 ? "over" : "under"} its target`
+  const sentence = `${name} ${said(Math.abs(missedBy), quantity, choice)} ${missedBy > 0 ? "over" : "under"} its target${spread === Number.POSITIVE_INFINITY ? `, ${AS_ASSUMED}` : ""}`
   return sentence.charAt(0).toUpperCase() + sentence.slice(1)
+}
+
+/** The live number each target speaks of, by the report's key. */
+export const targetReadout: Readonly<Record<TargetKey, ReadoutKey>> = {
+  forwardMm: "centreMm.forward",
+  upMm: "centreMm.up",
+  sideMm: "centreMm.side",
+  netLiftNm: "fullDraw.netLiftNm",
+  massMaxG: "massG",
 }
 
 /** Beside the words "Off target": how many changes would mend it. */

@@ -1,8 +1,17 @@
 import { useState } from "react"
 import { setNumbers } from "../commands/numbers"
 import { editChains } from "../commands/editChains"
-import { changeText, effectText, missText, noSuggestionText, suggestionText, waysText } from "../describe/suggestions"
+import {
+  changeText,
+  effectText,
+  missText,
+  noSuggestionText,
+  suggestionText,
+  targetReadout,
+  waysText,
+} from "../describe/suggestions"
 import type { Suggestion, TargetState } from "../scene/suggest"
+import { spreads } from "../state/spreads"
 import { useBench, useLive } from "../state/useBench"
 import "./fixes.css"
 import { useProblem } from "./Problem"
@@ -38,10 +47,11 @@ export default function Fixes() {
 
 function Miss({ state, found, stale }: { state: TargetState; found: Found; stale: boolean }) {
   const units = useLive(({ preferences }) => preferences)
+  const spread = useLive((live) => spreads(live)?.[targetReadout[state.key]])
   const ways = found.suggestions.filter(({ target }) => target === state.key)
   return (
     <div className="miss">
-      <p className="miss-words">{missText(state, units)}.</p>
+      <p className="miss-words">{missText(state, units, spread)}.</p>
       {ways.length === 0 ? (
         <p className="miss-none">{noSuggestionText}</p>
       ) : (

@@ -129,5 +129,9 @@ describe("a missed target in words", () => {
       "Balance point to the right 3.0 mm under its target",
     )
     expect(missText({ ...state, missedBy: 0 }, metric)).toBe("")
+    expect(plain(missText(state, metric, Number.POSITIVE_INFINITY))).toBe(
+      "Mass 120 g over its target, if the riser is as assumed",
+    )
+    expect(missText(state, metric, 7)).toBe(missText(state, metric))
   })
 })
