@@ -31,7 +31,7 @@ export default defineConfig({
   // Software drawing on a shared machine: a page with the 3D view needs seconds, not the default fraction.
   timeout: 60_000,
   expect: { timeout: 10_000 },
-  globalTimeout: 10 * 60_000,
+  globalTimeout: 25 * 60_000,
   use: {
     baseURL: address,
     viewport: { width: 1280, height: 720 },
