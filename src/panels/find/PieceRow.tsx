@@ -76,7 +76,7 @@ export function PieceRow({ box, section, index, piece, open, onOpen, onRemove }:
           {"use" in piece && <Use use={piece.use} onChange={(use) => set(["use"], use)} />}
           {plans[section].numbers.map((number) => (
             <PieceField
-              key={number.keys.join()}
+              key={`${piece.name} ${number.keys.join()}`}
               number={number}
               piece={piece}
               onChange={(value) => set(number.keys, value)}

@@ -35,6 +35,9 @@ export function SearchSection({ box, finder, question, problems, earlier }: Prop
   const empty = useStore(box.store, (state) => piecesIn(state.kit) === 0)
   const wrong = useStore(problems, (state) => state)
   const [refused, setRefused] = useState(false)
+  useEffect(() => {
+    if (wrong.size === 0) setRefused(false)
+  }, [wrong.size])
   useSaidAtTheEnd(finder, earlier)
   const start = () => {
     if (running || empty) return

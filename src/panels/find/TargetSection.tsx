@@ -1,4 +1,4 @@
-import { useId } from "react"
+import { useId, useState } from "react"
 import { bandProblem, limitWords, scoreWords } from "../../describe/findText"
 import { type FindQuestion, type FindTarget, mountsWithSwings, type ScoreName, scoreNames } from "../../scene/find"
 import { targetFields } from "../../scene/fields"
@@ -35,6 +35,8 @@ const caps = [
 /** What the setup must keep to, what may be built where, and what counts as best. */
 export function TargetSection({ question, changed, onChange }: Props) {
   const { target } = question
+  // Fields begun anew forget what was typed into them and could not be taken.
+  const [round, setRound] = useState(0)
   const set = (more: Partial<FindQuestion>) => {
     onChange({ ...question, ...more })
     return DONE
@@ -47,7 +49,13 @@ export function TargetSection({ question, changed, onChange }: Props) {
       </h2>
       {changed ? (
         <div className="find-buttons">
-          <button type="button" onClick={() => onChange(null)}>
+          <button
+            type="button"
+            onClick={() => {
+              setRound(round + 1)
+              onChange(null)
+            }}
+          >
             Back to the bow's own targets
           </button>
         </div>
@@ -57,9 +65,9 @@ export function TargetSection({ question, changed, onChange }: Props) {
         </p>
       )}
       {bands.map((key) => (
-        <BandField key={key} of={key} band={target[key]} onChange={(band) => aim({ [key]: band })} />
+        <BandField key={`${key} ${round}`} of={key} band={target[key]} onChange={(band) => aim({ [key]: band })} />
       ))}
-      <Cap of={caps[0]} target={target} onChange={aim} />
+      <Cap key={`${caps[0][0]} ${round}`} of={caps[0]} target={target} onChange={aim} />
       <label className="find-name find-wide">
         <span>Best is</span>
         <select value={question.score} onChange={(event) => set({ score: event.target.value as ScoreName })}>
@@ -73,7 +81,7 @@ export function TargetSection({ question, changed, onChange }: Props) {
       <details className="find-more">
         <summary>More limits, and what may be built</summary>
         {caps.slice(1).map((cap) => (
-          <Cap key={cap[0]} of={cap} target={target} onChange={aim} />
+          <Cap key={`${cap[0]} ${round}`} of={cap} target={target} onChange={aim} />
         ))}
         <p className="find-note">
           The bow counts as held level and upright. No rod is ever loaded past its maker's rated end weight.
@@ -98,6 +106,7 @@ export function TargetSection({ question, changed, onChange }: Props) {
         />
         <Mounts question={question} onChange={set} />
         <PlainNumber
+          key={`mostDiscs ${round}`}
           label={questionFields.mostDiscs.label}
           field={questionFields.mostDiscs}
           value={question.mostDiscs}
@@ -113,6 +122,7 @@ export function TargetSection({ question, changed, onChange }: Props) {
           onChoose={(variety) => set({ variety })}
         />
         <PlainNumber
+          key={`count ${round}`}
           label={questionFields.count.label}
           field={questionFields.count}
           value={question.count}

@@ -17,7 +17,7 @@ interface Props {
   readonly wrongBecause?: string | undefined
 }
 
-/** A number that belongs to a question and not to the scene, as a text field in the chosen units. */
+/** A number that belongs to a question and not to the scene, as a text field in the chosen units; Escape gives up what was typed. */
 export function PlainNumber({ label, name = label, field, value, onChange, wrongBecause }: Props) {
   const units = useLive(({ preferences }) => preferences)
   const id = useId()
@@ -36,6 +36,12 @@ export function PlainNumber({ label, name = label, field, value, onChange, wrong
   const onKeyDown = (event: KeyboardEvent) => {
     const steps = event.key === "ArrowUp" ? 1 : event.key === "ArrowDown" ? -1 : 0
     if (event.key === "Enter") commit()
+    if (event.key === "Escape" && draft !== null) {
+      event.preventDefault()
+      event.stopPropagation()
+      setDraft(null)
+      setProblem(null)
+    }
     if (steps === 0 || draft !== null) return
     event.preventDefault()
     onChange(stepped(value, field, units, steps, event.shiftKey))
