@@ -129,6 +129,7 @@ export function Scatter({ setups, units, marked, onPoint, onChoose }: Props) {
       <figcaption>
         Each point is one setup; turn resistance is the sum of pitch, yaw and roll about the grip.
         {front.length > 1 && " On the line stand those that no other one listed beats in both: filled points."}
+        {front.length === 1 && setups.length > 1 && " None beats the filled one in either."}
       </figcaption>
     </figure>
   )

@@ -38,6 +38,11 @@ export function SearchSection({ box, finder, question, problems, earlier }: Prop
   useEffect(() => {
     if (wrong.size === 0) setRefused(false)
   }, [wrong.size])
+  // The error of the field just left may have pushed the words below the edge.
+  const why = useRef<HTMLDivElement>(null)
+  useEffect(() => {
+    if (refused) why.current?.scrollIntoView({ block: "nearest" })
+  }, [refused])
   useSaidAtTheEnd(finder, earlier)
   const start = () => {
     if (running || empty) return
@@ -57,7 +62,7 @@ export function SearchSection({ box, finder, question, problems, earlier }: Prop
           </button>
         )}
       </div>
-      {refused && wrong.size > 0 && <Problem text={wrongFieldsText([...wrong.values()])} />}
+      <div ref={why}>{refused && wrong.size > 0 && <Problem text={wrongFieldsText([...wrong.values()])} />}</div>
       {empty && <p className="find-note">The box is empty: there is nothing to build from.</p>}
       {cutOff && !empty && <p className="find-note">{CUT_OFF}</p>}
       {running && <Underway finder={finder} />}
