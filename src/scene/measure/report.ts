@@ -15,7 +15,8 @@ export interface MeasuredReport {
     readonly kind: string
     /** Whether the others agree once it is left out, where they do not with it; one of all suspects is wrong. */
     readonly suspect: boolean
-    readonly outweighedByG: number | null
+    /** What everything but the riser weighs as entered, g, where a scale showed no more than that. */
+    readonly outweighedByG?: number
     readonly misses: readonly Miss[]
   }[]
   /** Whether the readings disagree more than their errors allow. */
@@ -42,7 +43,7 @@ export function measuredReport(scene: Scene, result: MeasureResult): MeasuredRep
       place,
       kind: reading.kind,
       suspect,
-      outweighedByG,
+      ...(outweighedByG === null ? {} : { outweighedByG }),
       misses,
     })),
     doubtful,
