@@ -82,6 +82,7 @@ function frameOf(state: BenchState, before: PictureFrame | null): PictureFrame {
 
 /** Room for a setup that is held to compare; one looked at in passing must not move the camera. */
 function heldReach(state: BenchState): Vec3[] {
+  if (state.compared === null) return []
   const held = beside({ ...state, peeked: null })
   return held === null ? [] : reachPoints(held.evaluation)
 }

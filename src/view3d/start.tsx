@@ -57,7 +57,9 @@ export function startPicture(host: HTMLElement, bench: Bench, wishes: Wishes): (
   canvas.addEventListener("webglcontextlost", lost)
 
   const looks = createLooks(getComputedStyle(host))
-  const figuresOver = () => host.closest(".bench-picture") !== null && !matchMedia(STACKED).matches
+  // Asked at every frame: looked up once.
+  const [withFigures, stacked] = [host.closest(".bench-picture") !== null, matchMedia(STACKED)]
+  const figuresOver = () => withFigures && !stacked.matches
   const picture = createPicture(bench, looks, createLabels(words), figuresOver)
   const card = createCard(words)
   const size = () => ({ width: host.clientWidth, height: host.clientHeight, top: 0, left: 0 })

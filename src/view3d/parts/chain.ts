@@ -67,7 +67,9 @@ export function weightsPart(looks: Looks): PartDrawing {
         discs.setMatrixAt(laid, place.makeTranslation(laid, 0, 0))
         discs.instanceMatrix.needsUpdate = true
       }
+      if (discs.count === element.count && discs.boundingSphere !== null) return
       discs.count = element.count
+      // In the stack's own measure: others only with another count.
       discs.boundingSphere = null
       discs.boundingBox = null
     },
