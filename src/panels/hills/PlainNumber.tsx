@@ -1,9 +1,9 @@
 import { type KeyboardEvent, useId, useState } from "react"
-import { fieldText, fieldUnit, readField, stepped } from "../../describe/fieldText"
+import { fieldText, readField, stepped } from "../../describe/fieldText"
 import type { NumberField } from "../../scene/fields"
 import { useLive } from "../../state/useBench"
 import { useFieldProblem } from "../fieldProblems"
-import "../fields.css"
+import { NumberBox } from "../NumberBox"
 
 interface Props {
   readonly label: string
@@ -24,7 +24,6 @@ export function PlainNumber({ label, name = label, field, value, onChange, wrong
   const [draft, setDraft] = useState<string | null>(null)
   const [problem, setProblem] = useState<string | null>(null)
   useFieldProblem(id, name, problem !== null)
-  const invalid = problem !== null || wrongBecause !== undefined
   const commit = () => {
     if (draft === null) return
     const reading = readField(draft, field, units)
@@ -47,29 +46,17 @@ export function PlainNumber({ label, name = label, field, value, onChange, wrong
     onChange(stepped(value, field, units, steps, event.shiftKey))
   }
   return (
-    <div className="number-field" data-invalid={invalid || undefined}>
-      <label htmlFor={id}>{label}</label>
-      <span className="number-field-box">
-        <input
-          id={id}
-          type="text"
-          inputMode={field.min < 0 ? "text" : "decimal"}
-          autoComplete="off"
-          value={draft ?? fieldText(value, field.quantity, units)}
-          aria-invalid={invalid || undefined}
-          aria-describedby={problem === null ? wrongBecause : `${id}-problem`}
-          onChange={(event) => setDraft(event.target.value)}
-          onKeyDown={onKeyDown}
-          onBlur={commit}
-          onFocus={(event) => event.target.select()}
-        />
-        <span className="number-field-unit">{fieldUnit(field.quantity, units).unit}</span>
-      </span>
-      {problem !== null && (
-        <span className="number-field-problem" id={`${id}-problem`} role="alert">
-          {problem}
-        </span>
-      )}
-    </div>
+    <NumberBox
+      id={id}
+      label={label}
+      field={field}
+      units={units}
+      text={draft ?? fieldText(value, field.quantity, units)}
+      problem={problem}
+      wrongBecause={wrongBecause}
+      onType={setDraft}
+      onLeave={commit}
+      onKeyDown={onKeyDown}
+    />
   )
 }

@@ -1,10 +1,10 @@
 import { useId } from "react"
-import { fieldText, fieldUnit, type Reading, readField } from "../../describe/fieldText"
+import { fieldText, type Reading, readField } from "../../describe/fieldText"
 import type { UnitChoice } from "../../describe/format"
 import { groupedProblem } from "../../describe/groupedText"
 import type { NumberField } from "../../scene/fields"
 import { useLive } from "../../state/useBench"
-import "../fields.css"
+import { NumberBox } from "../NumberBox"
 import { changeDraft, type Drafts, useDraft } from "./drafts"
 
 interface Props {
@@ -29,39 +29,28 @@ export function DraftNumber({ of, name, field, label = field.label }: Props) {
   const problem = reading === null || reading.ok ? null : `${reading.problem}.`
   const { [name]: _, ...otherTexts } = texts
   const { [name]: __, ...otherValues } = values
+  const type = (typed: string) => {
+    const read = readDraft(typed, field, units)
+    changeDraft(of, {
+      texts: { ...texts, [name]: typed },
+      values: read.ok ? { ...values, [name]: read.value } : otherValues,
+    })
+  }
+  const leave = () => {
+    if (problem === null && text !== undefined) changeDraft(of, { texts: otherTexts })
+  }
   return (
-    <div className="number-field" data-invalid={problem !== null || undefined}>
-      <label htmlFor={id}>{label}</label>
-      <span className="number-field-box">
-        <input
-          id={id}
-          type="text"
-          inputMode={field.min < 0 ? "text" : "decimal"}
-          autoComplete="off"
-          data-draft={name}
-          value={text ?? (value === undefined ? "" : fieldText(value, field.quantity, units))}
-          aria-invalid={problem !== null || undefined}
-          aria-describedby={problem === null ? undefined : `${id}-problem`}
-          onChange={({ target }) => {
-            const read = readDraft(target.value, field, units)
-            changeDraft(of, {
-              texts: { ...texts, [name]: target.value },
-              values: read.ok ? { ...values, [name]: read.value } : otherValues,
-            })
-          }}
-          onBlur={() => {
-            if (problem === null && text !== undefined) changeDraft(of, { texts: otherTexts })
-          }}
-          onFocus={(event) => event.target.select()}
-        />
-        <span className="number-field-unit">{fieldUnit(field.quantity, units).unit}</span>
-      </span>
-      {problem !== null && (
-        <span className="number-field-problem" id={`${id}-problem`} role="alert">
-          {problem}
-        </span>
-      )}
-    </div>
+    <NumberBox
+      id={id}
+      label={label}
+      field={field}
+      units={units}
+      text={text ?? (value === undefined ? "" : fieldText(value, field.quantity, units))}
+      problem={problem}
+      draft={name}
+      onType={type}
+      onLeave={leave}
+    />
   )
 }
 
