@@ -34,6 +34,8 @@ export default defineConfig({
   globalTimeout: 25 * 60_000,
   use: {
     baseURL: address,
+    // Metric units and English, whatever this machine is set to.
+    locale: "en-GB",
     viewport: { width: 1280, height: 720 },
     deviceScaleFactor: 1,
     // Each test's browser would keep the whole page; the test of that asks for it.

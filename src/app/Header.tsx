@@ -6,6 +6,7 @@ import { fileNameFor, saveFile } from "../files/saveFile"
 import { fetchShipped, type ShippedScene, shippedScenes } from "../files/shipped"
 import { hasUnsavedChanges } from "../state/bench"
 import { useBench, useLive } from "../state/useBench"
+import { bar } from "../words/bar"
 
 const KeptMenu = lazy(() => import("./KeptMenu"))
 const TakeAway = lazy(() => import("../takeaway/TakeAway"))
@@ -19,16 +20,16 @@ export function Header({ onSettings }: { onSettings(): void }) {
     <header className="bar">
       <h1 className="bar-title">Bow Balance Bench</h1>
       <SetupName />
-      <nav className="bar-actions" aria-label="Setup">
+      <nav className="bar-actions" aria-label={bar.label}>
         <button type="button" onClick={run(newBench)}>
-          New
+          {bar.fresh}
         </button>
         <Shipped />
         <button type="button" onClick={() => bench.setView({ lesson: { kind: "list" } })} aria-haspopup="dialog">
-          Lessons
+          {bar.lessons}
         </button>
         <button type="button" onClick={() => pickFile(bench)}>
-          Open…
+          {bar.open}
         </button>
         {someKept && (
           <Suspense fallback={null}>
@@ -36,14 +37,14 @@ export function Header({ onSettings }: { onSettings(): void }) {
           </Suspense>
         )}
         <button type="button" onClick={() => void saveFile(bench)}>
-          Save
+          {bar.save}
         </button>
         <SaveAs />
         <Away />
         <StepButton command={undo} turn="M9 4 4.5 8.5 9 13M5 8.5h9a5.5 5.5 0 0 1 0 11h-4" />
         <StepButton command={redo} turn="M15 4l4.5 4.5L15 13M19 8.5h-9a5.5 5.5 0 0 0 0 11h4" />
         <button type="button" onClick={onSettings} aria-haspopup="dialog">
-          Settings
+          {bar.settings}
         </button>
       </nav>
     </header>
@@ -55,7 +56,7 @@ function Away() {
   return (
     <>
       <button type="button" onClick={() => setOpen(true)} aria-haspopup="dialog">
-        Share or print
+        {bar.takeAway}
       </button>
       {open && (
         <Suspense fallback={null}>

@@ -6,6 +6,7 @@ import type { Notice } from "../state/bench"
 import { createFrameStore, soon } from "../state/frame"
 import { followReadings } from "../state/spreads"
 import { BenchContext } from "../state/useBench"
+import { language } from "../words/language"
 import { App } from "./App"
 import { ErrorScreen } from "./ErrorScreen"
 import { listenForShortcuts } from "./shortcuts"
@@ -21,11 +22,13 @@ async function start(host: HTMLElement): Promise<void> {
   const storage = browserStore()
   const { rules, fetch: fetchRules } = arrivingFileRules(() => bench.setView({ notice: RULES_AWAY }))
   const bench = await startBench(storage, location.search, rules, location.hash)
+  document.documentElement.lang = language
   followTheme(bench.store)
   keepSafe(bench, storage, () => sceneAsked(location.search))
   listenForShortcuts(bench)
   whenReady(fetchRules)
   whenReady(async () => (await import("./followLinks")).followLinks(bench))
+  whenReady(async () => (await import("./followLanguage")).followLanguage(bench))
   // Not in development: a kept page would hide every change from it.
   if (import.meta.env.PROD) whenReady(async () => (await import("./offline/keepOffline")).keepOffline(bench))
   followReadings(bench, async () => (await import("../scene/measure")).appliedSpreads)

@@ -1,3 +1,4 @@
+import { localNumber } from "../words/numbers"
 import type { Shown, UnitChoice } from "./format"
 import { said, shownUnit } from "./format"
 
@@ -114,5 +115,5 @@ function trimmed(value: number, quantity: Shown, units: UnitChoice): string {
 
 function bare(value: number, quantity: Shown, units: UnitChoice): string {
   const { factor, decimals } = shownUnit(quantity, units)
-  return String(Number((value * factor).toFixed(decimals)) || 0).replace("-", "\u2212")
+  return localNumber(String(Number((value * factor).toFixed(decimals)) || 0))
 }

@@ -1,7 +1,7 @@
 import { ROUND, type Rounding } from "../core/rounding"
 import type { SceneError } from "../scene/errors"
 import type { Amount } from "../scene/words"
-import { fieldSaid, fieldText, fieldUnit } from "./fieldText"
+import { fieldNumber, fieldSaid, fieldUnit } from "./fieldText"
 import type { UnitChoice } from "./format"
 
 /** What is wrong, without its place: in the chosen units where the error knows its numbers, else in the file's. */
@@ -10,7 +10,7 @@ export const errorText = ({ message, words }: Pick<SceneError, "message" | "word
 
 function amountText({ value, quantity, bare, round }: Amount, units: UnitChoice): string {
   const shown = round === undefined ? value : rounded(value, quantity, round, units)
-  if (bare) return fieldText(shown, quantity, units).replace("-", "\u2212")
+  if (bare) return fieldNumber(shown, quantity, units)
   return fieldSaid(shown, quantity, units)
 }
 

@@ -1,5 +1,7 @@
 import type { NumberField } from "../scene/fields"
 import { quoted } from "../scene/errors"
+import { localNumber, typedNumber } from "../words/numbers"
+import { groupedProblem } from "./groupedText"
 import { type Shown, shownUnit, typed, type UnitChoice } from "./format"
 
 /** Digits past the shown ones that a text field keeps, so that opening and leaving it changes nothing one can see. */
@@ -7,9 +9,17 @@ const MORE_DIGITS = 2
 
 /** A number as the text of a field: the chosen unit, no needless zeros, a hyphen for minus as keyboards have it. */
 export function fieldText(value: number, quantity: Shown, units: UnitChoice): string {
+  return typedNumber(fieldDigits(value, quantity, units))
+}
+
+function fieldDigits(value: number, quantity: Shown, units: UnitChoice): string {
   const { factor, decimals } = fieldUnit(quantity, units)
   return String(Number((value * factor).toFixed(decimals + MORE_DIGITS)) || 0)
 }
+
+/** The same within a sentence. */
+export const fieldNumber = (value: number, quantity: Shown, units: UnitChoice): string =>
+  localNumber(fieldDigits(value, quantity, units))
 
 /** The unit a field shows. A fraction is typed as a percentage. */
 export const fieldUnit = (quantity: Shown, units: UnitChoice) =>
@@ -30,6 +40,8 @@ export function readField(text: string, field: NumberField, units: UnitChoice): 
     ok: false,
     problem: `${quotedText(plain)} given; ${allowedText(field, units)} is needed`,
   })
+  const twoWays = groupedProblem(number)
+  if (twoWays !== null) return { ok: false, problem: `${twoWays}; ${allowedText(field, units)} is needed` }
   if (given === null) return refuse()
   const value = exact(given / factor, field, units)
   return value >= field.min && value <= field.max && (!field.whole || Number.isInteger(value))
@@ -40,8 +52,8 @@ export function readField(text: string, field: NumberField, units: UnitChoice): 
 /** "a number from 1 to 2000 mm", "a whole number from 0 to 60": the range in the shown unit. */
 export function allowedText(field: NumberField, units: UnitChoice): string {
   const { unit } = fieldUnit(field.quantity, units)
-  const [from, to] = [fieldText(field.min, field.quantity, units), fieldText(field.max, field.quantity, units)]
-  const range = `${from.replace("-", "\u2212")} to ${to.replace("-", "\u2212")}`
+  const [from, to] = [fieldNumber(field.min, field.quantity, units), fieldNumber(field.max, field.quantity, units)]
+  const range = `${from} to ${to}`
   const gap = unit === "°" ? "" : "\u00a0"
   return `${field.whole ? "a whole number" : "a number"} from ${range}${unit === "" ? "" : `${gap}${unit}`}`
 }
@@ -84,6 +96,6 @@ const quotedText = (text: string): string => (text === "" ? "nothing" : quoted(t
 /** "700 mm", "37 %": a field's number with its unit, for announcements. */
 export function fieldSaid(value: number, quantity: Shown, units: UnitChoice): string {
   const { unit } = fieldUnit(quantity, units)
-  const number = fieldText(value, quantity, units).replace("-", "\u2212")
+  const number = fieldNumber(value, quantity, units)
   return unit === "" || unit === "°" ? number + unit : `${number}\u00a0${unit}`
 }

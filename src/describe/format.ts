@@ -1,5 +1,6 @@
 import type { Quantity } from "../scene/fields"
 import { fileUnit } from "../scene/units"
+import { localNumber, plainDigits } from "../words/numbers"
 
 /** The three choices of unit; everything else follows from them. */
 export interface UnitChoice {
@@ -88,17 +89,17 @@ export function withUnit(text: string, unit: string): string {
   return unit === "°" || unit === "×" ? `${text}${unit}` : `${text}\u00a0${unit}`
 }
 
-/** Fixed decimals, true minus, no negative zero; a dash for what is no number. */
+/** Fixed decimals, true minus, the reader's decimal mark, no negative zero; a dash for what is no number. */
 export function fixed(value: number, decimals: number): string {
   if (!Number.isFinite(value)) return "–"
   const text = value.toFixed(decimals)
   const zero = Number(text) === 0
-  return zero ? text.replace("-", "") : text.replace("-", "\u2212")
+  return localNumber(zero ? text.replace("-", "") : text)
 }
 
-/** A shown number typed back in: the value in the file's unit, or null when it is no number. Takes a comma as the point. */
+/** A shown number typed back in: the value in the file's unit, or null when it is no number. */
 export function typed(text: string, quantity: Shown, choice: UnitChoice): number | null {
-  const plain = text.trim().replace("\u2212", "-").replace(",", ".")
+  const plain = plainDigits(text)
   if (!/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(plain)) return null
   return Number(plain) / shownUnit(quantity, choice).factor
 }

@@ -1,6 +1,7 @@
 import { RADIAN_PER_DEGREE as DEGREE } from "../core/constants"
 import type { SceneError } from "../scene/errors"
 import type { HangPlace, SlopeComparison } from "../scene/hills"
+import { localNumber } from "../words/numbers"
 import { csvText } from "./csv"
 import { errorText } from "./errorText"
 import { said, type UnitChoice } from "./format"
@@ -59,7 +60,7 @@ function leadWords(slopeDeg: number, cantDeg: number): string {
   return cant === "" ? slope : `${slope}, ${cant}`
 }
 
-const degrees = (value: number): string => `${String(Number(value.toFixed(1))).replace("-", "\u2212")}°`
+const degrees = (value: number): string => `${localNumber(String(Number(value.toFixed(1))))}°`
 
 function angleBetween(a: readonly [number, number, number], b: readonly [number, number, number]): number {
   const along = a[0] * b[0] + a[1] * b[1] + a[2] * b[2]

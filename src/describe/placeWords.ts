@@ -1,3 +1,4 @@
+import { localNumber } from "../words/numbers"
 import { type Shown, shownUnit, type UnitChoice } from "./format"
 
 /**
@@ -8,7 +9,7 @@ export function short(value: number, quantity: Shown, units: UnitChoice, fewerDe
   const { unit, factor, decimals } = shownUnit(quantity, units)
   if (!Number.isFinite(value)) return "–"
   const rounded = Number((value * factor).toFixed(Math.max(0, decimals - fewerDecimals)))
-  const number = String(rounded === 0 ? 0 : rounded).replace("-", "\u2212")
+  const number = localNumber(String(rounded === 0 ? 0 : rounded))
   if (unit === "") return number
   return unit === "°" || unit === "×" ? number + unit : `${number}\u00a0${unit}`
 }

@@ -1,3 +1,4 @@
+import { localNumber } from "../words/numbers"
 import { fixed } from "./format"
 
 /** How far the bow is drawn: "at brace", "62 % drawn", "full draw". `fraction` is 0 at brace, 1 at full draw. */
@@ -14,7 +15,7 @@ export const slopeText = (degrees: number): string => sided(degrees, "up", "down
 export const cantText = (degrees: number): string => sided(degrees, "right", "left", "upright")
 
 function sided(degrees: number, positive: string, negative: string, none: string): string {
-  const size = String(Number(Math.abs(degrees).toFixed(1)))
+  const size = localNumber(String(Number(Math.abs(degrees).toFixed(1))))
   if (size === "0") return none
   return `${size}° ${degrees > 0 ? positive : negative}`
 }

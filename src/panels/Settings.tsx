@@ -2,6 +2,7 @@ import { useEffect, useRef } from "react"
 import { setPreferences, toggleOverlay } from "../commands/bench"
 import { type Overlay, overlays } from "../state/preferences"
 import { useBench, useLive } from "../state/useBench"
+import { type Language, languages } from "../words/language"
 import { Check } from "./Check"
 import { Choice } from "./Choice"
 import { Handedness } from "./Handedness"
@@ -16,6 +17,9 @@ const overlayWords: Readonly<Record<Overlay, string>> = {
   ground: "Ground, and the hillside on a slope",
   labels: "Labels",
 }
+
+/** Each by its own name, so that it is found by who reads no other. */
+const languageNames = Object.entries(languages) as [Language, string][]
 
 /** Units, looks and what the picture shows. Everything takes effect at once; closing gives the focus back. */
 export default function Settings({ onClose }: { onClose(): void }) {
@@ -66,6 +70,12 @@ export default function Settings({ onClose }: { onClose(): void }) {
           ["lbf", "pounds"],
         ]}
         onChoose={(forceUnit) => setPreferences.run(bench, { forceUnit })}
+      />
+      <Choice
+        name="Language"
+        value={preferences.language}
+        options={[["auto", "as the device"], ...languageNames]}
+        onChoose={(language) => setPreferences.run(bench, { language })}
       />
       <Choice
         name="Look"

@@ -9,6 +9,7 @@ const chosen: Preferences = {
   lengthUnit: "in",
   forceUnit: "lbf",
   theme: "dark",
+  language: "fr",
   pairArms: false,
   show: { plumb: false, target: false, ellipsoid: true, arcs: false, fullDraw: false, ground: false, labels: false },
 }
@@ -45,4 +46,13 @@ test("what cannot be read, and a browser that keeps nothing, give the defaults",
   for (const kept of ["{ half", "7", "null", [2, 3]]) expect(reading(kept)).toEqual(defaultPreferences)
   expect(readPreferences(memoryStore())).toEqual(defaultPreferences)
   expect(readPreferences(refusingStore)).toEqual(defaultPreferences)
+})
+
+test("who has chosen nothing gets ounces, inches and pounds in the United States and metric units elsewhere", () => {
+  const unitsIn = (locale: string) => {
+    const { massUnit, lengthUnit, forceUnit } = readPreferences(memoryStore(), locale)
+    return [massUnit, lengthUnit, forceUnit]
+  }
+  expect(unitsIn("en-US")).toEqual(["oz", "in", "lbf"])
+  for (const locale of ["en-GB", "fr-FR", "fr-CA", "en"]) expect(unitsIn(locale)).toEqual(["g", "mm", "N"])
 })

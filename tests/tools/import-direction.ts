@@ -7,16 +7,17 @@ import { join, posix } from "node:path"
 import { pathToFileURL } from "node:url"
 import { parseSync } from "vite"
 
-const view = ["core", "scene", "describe", "state", "commands", "picture"]
+const view = ["core", "words", "scene", "describe", "state", "commands", "picture"]
 
 /** Rows: a folder of src. Entries: the other folders of src it may import from. */
 export const mayImport: Readonly<Record<string, readonly string[]>> = {
   core: [],
-  scene: ["core"],
-  describe: ["core", "scene"],
-  state: ["core", "scene"],
-  commands: ["core", "scene", "describe", "state"],
-  picture: ["core", "scene", "describe", "state", "commands"],
+  words: [],
+  scene: ["core", "words"],
+  describe: ["core", "words", "scene"],
+  state: ["core", "words", "scene"],
+  commands: ["core", "words", "scene", "describe", "state"],
+  picture: ["core", "words", "scene", "describe", "state", "commands"],
   view3d: view,
   viewflat: view,
   handles: view,
@@ -24,7 +25,7 @@ export const mayImport: Readonly<Record<string, readonly string[]>> = {
   clinic: [...view, "panels"],
   files: view,
   takeaway: [...view, "view3d", "viewflat", "panels", "files"],
-  report: ["core", "scene", "describe"],
+  report: ["core", "words", "scene", "describe"],
   app: [...view, "view3d", "viewflat", "handles", "panels", "clinic", "files", "takeaway", "report"],
 }
 
@@ -33,7 +34,7 @@ const beside = ["assets", "scenes"]
 const besideUsers = ["view3d", "viewflat", "handles", "panels", "clinic", "files", "takeaway", "app"]
 
 /** Core is computation alone and takes no package at all; these also run in Node and must not need a page. */
-const withoutPage = ["scene", "describe", "report"]
+const withoutPage = ["words", "scene", "describe", "report"]
 const pagePackages = /^(react|react-dom|three|zustand|leva|@react-three\/[^/]+|@use-gesture\/[^/]+)(\/|$)/
 
 export interface Violation {
@@ -43,13 +44,13 @@ export interface Violation {
   readonly reason: string
 }
 
-interface Node {
+export interface Node {
   readonly type: string
   readonly start: number
   readonly [key: string]: unknown
 }
 
-const isNode = (value: unknown): value is Node =>
+export const isNode = (value: unknown): value is Node =>
   typeof value === "object" && value !== null && typeof (value as Node).type === "string"
 
 const isImportMeta = (value: unknown, member: string): boolean =>
@@ -88,12 +89,18 @@ function importedBy(node: Node): string[] {
   }
 }
 
-function everyNode(value: unknown, visit: (node: Node) => void): void {
-  if (Array.isArray(value)) for (const item of value) everyNode(item, visit)
-  else if (isNode(value)) {
-    visit(value)
-    for (const child of Object.values(value)) if (typeof child === "object") everyNode(child, visit)
+/** Visits the nodes right below a node. */
+export function everyChild(node: Node, visit: (child: Node) => void): void {
+  const look = (value: unknown): void => {
+    if (Array.isArray(value)) for (const item of value) look(item)
+    else if (isNode(value)) visit(value)
   }
+  for (const value of Object.values(node)) look(value)
+}
+
+function everyNode(node: Node, visit: (node: Node) => void): void {
+  visit(node)
+  everyChild(node, (child) => everyNode(child, visit))
 }
 
 /** Why a file in `folder` may not import `target`, or undefined where it may. */
@@ -130,7 +137,7 @@ export function violations(file: string, text: string): Violation[] {
   const { program, errors } = parseSync(file, text)
   if (errors.length > 0) throw new Error(`${file} cannot be parsed: ${errors[0]?.message}`)
   const found: Violation[] = []
-  everyNode(program, (node) => {
+  everyNode(program as unknown as Node, (node) => {
     for (const imported of importedBy(node)) {
       const reason = objection(file, folder, imported.replace(/\?.*$/, ""))
       if (reason) found.push({ file, line: text.slice(0, node.start).split("\n").length, imported, reason })

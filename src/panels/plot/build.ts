@@ -1,4 +1,5 @@
 import uPlot from "uplot"
+import { localNumber } from "../../words/numbers"
 import { drawNotes, themeColour } from "./inkwell"
 import { markDecimals } from "./markDecimals"
 import type { PlotAxis, PlotContent } from "./plotted"
@@ -32,7 +33,7 @@ export function buildPlot(
     stroke: () => themeColour("--ink"),
     grid: { stroke: () => themeColour("--line"), width: 1 },
     ticks: { show: false },
-    values: (_, splits) => splits.map((value) => value.toFixed(markDecimals(splits)).replace("-", "\u2212")),
+    values: (_, splits) => splits.map((value) => localNumber(value.toFixed(markDecimals(splits)))),
   })
   const options: uPlot.Options = {
     width: Math.max(host.clientWidth, 1),

@@ -1,0 +1,2 @@
+/** The whole catalogue, one line a part. For its types and for tests: the page imports the parts it shows. */
+export { bar } from "./bar"
