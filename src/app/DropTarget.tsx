@@ -1,6 +1,7 @@
 import { useEffect, useState } from "react"
 import { acceptDrops } from "../files/dropZone"
 import { useBench } from "../state/useBench"
+import "./dropTarget.css"
 
 /** Takes scene files dropped anywhere on the page and says so while one hangs over it. */
 export function DropTarget() {

@@ -3,6 +3,7 @@ import { newBench } from "../commands/bench"
 import { fileNameFor } from "../files/saveFile"
 import { download } from "../files/saveFile"
 import type { Bench } from "../state/bench"
+import "./errorScreen.css"
 
 interface Props {
   readonly bench: Bench

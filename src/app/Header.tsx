@@ -7,6 +7,7 @@ import { fetchShipped, type ShippedScene, shippedScenes } from "../files/shipped
 import { hasUnsavedChanges } from "../state/bench"
 import { useBench, useLive } from "../state/useBench"
 import { bar } from "../words/bar"
+import "./bar.css"
 
 const KeptMenu = lazy(() => import("./KeptMenu"))
 const TakeAway = lazy(() => import("../takeaway/TakeAway"))

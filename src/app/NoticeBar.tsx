@@ -1,5 +1,6 @@
 import { errorLine } from "../scene/errors"
 import { useBench, useLive } from "../state/useBench"
+import "./notice.css"
 
 /** More lines than this are counted, not listed. */
 const LISTED = 6

@@ -9,6 +9,7 @@ import {
 } from "react"
 import { download } from "../files/saveFile"
 import { tabStep } from "./tabStep"
+import "./sheetColumn.css"
 
 interface PageProps {
   /** Offers a table as a file of this name. */

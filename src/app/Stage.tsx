@@ -5,6 +5,7 @@ import type { CameraPreset } from "../state/bench"
 import { playedNow } from "../state/played"
 import { useBench, useLive } from "../state/useBench"
 import { FlatView } from "../viewflat/FlatView"
+import "./stage.css"
 
 const View3d = lazy(() => import("../view3d/View3d"))
 const HandleLayer = lazy(() => import("../handles/HandleLayer"))
