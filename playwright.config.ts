@@ -1,5 +1,6 @@
 import { createServer } from "node:net"
 import { defineConfig } from "@playwright/test"
+import { featuresOff } from "./tests/tools/browser-features"
 import { findBrowser } from "./tests/tools/find-browser"
 
 /** A port nobody listens on, so that two runs on one machine do not meet. */
@@ -41,7 +42,10 @@ export default defineConfig({
     // Each test's browser would keep the whole page; the test of that asks for it.
     serviceWorkers: "block",
     screenshot: "only-on-failure",
-    launchOptions: { executablePath: process.env.CHROMIUM_PATH, args: ["--no-sandbox"] },
+    launchOptions: {
+      executablePath: process.env.CHROMIUM_PATH,
+      args: ["--no-sandbox", `--disable-features=${featuresOff.join(",")}`],
+    },
   },
   webServer: {
     command: `node --import tsx tests/tools/start.ts --port ${process.env.BENCH_PORT} --strict-port`,
