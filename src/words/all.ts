@@ -1,2 +1,4 @@
 /** The whole catalogue, one line a part. For its types and for tests: the page imports the parts it shows. */
 export { bar } from "./bar"
+export { partWords } from "./partWords"
+export { places } from "./places"

@@ -1,5 +1,7 @@
 import type * as english from "../all"
 import { bar } from "./bar"
+import { partWords } from "./partWords"
+import { places } from "./places"
 
 /** The whole catalogue in French; a part that is missing here is a type error. */
-export const french = { bar } satisfies typeof english
+export const french = { bar, partWords, places } satisfies typeof english

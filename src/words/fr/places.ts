@@ -1,0 +1,13 @@
+import type { places as english } from "../places"
+
+export const places: typeof english = {
+  ahead: (far) => `${far} en avant`,
+  behind: (far) => `${far} en arrière`,
+  atGrip: "à l’aplomb du grip",
+  above: (far) => `${far} plus haut`,
+  below: (far) => `${far} plus bas`,
+  level: "à hauteur du grip",
+  right: (far) => `${far} à droite`,
+  left: (far) => `${far} à gauche`,
+  middle: "au milieu",
+}
