@@ -33,6 +33,22 @@ test("the draw curve is read with arrow keys and saved as a table", async ({ pag
   expect(Number(lines.at(-1)?.split(",")[2])).toBe(stored)
 })
 
+test("the ring about a focused plot leaves the reading under it whole", async ({ page }) => {
+  await open(page, "target-recurve-straight-bar", "Draw")
+  const plot = page.getByRole("slider", { name: /Force against draw/ })
+  await plot.focus()
+  await page.keyboard.press("End")
+  const [ring, under] = await plot.evaluate((frame) => {
+    const { outlineStyle, outlineWidth, outlineOffset } = getComputedStyle(frame)
+    const reach =
+      outlineStyle === "none" ? Number.NaN : Number.parseFloat(outlineWidth) + Number.parseFloat(outlineOffset)
+    const reading = document.createRange()
+    reading.selectNodeContents(frame.parentElement!.querySelector("output")!)
+    return [frame.getBoundingClientRect().bottom + reach, reading.getBoundingClientRect().top]
+  })
+  expect(ring).toBeLessThanOrEqual(under!)
+})
+
 test("a compound's draw curve says that it is a sketch", async ({ page }) => {
   await open(page, "compound-front-and-back-bar", "Draw")
   await expect(page.getByText(/^A sketch: cams are not modelled/)).toBeVisible()
