@@ -1,7 +1,7 @@
 /** Every lesson that comes with the bench can be held: its words, predictions and goals are borne out by the numbers. */
 import { describe, expect, test } from "vitest"
 import { numberOf, within } from "../../src/clinic/lessons/claims"
-import { filled } from "../../src/clinic/lessons/words"
+import { filled } from "../../src/clinic/lessons/placeholders"
 import { controlSpan, touchable } from "../../src/clinic/lessons/stage"
 import { evaluate } from "../../src/scene/evaluate"
 import { figuresOf } from "../../src/scene/figures"

@@ -1,6 +1,6 @@
 import { useEffect, useId, useRef } from "react"
+import { lessons as words } from "../../words/lessons"
 import "./lesson.css"
-import { words } from "./words"
 
 export interface ListedLesson {
   readonly id: string
@@ -34,10 +34,10 @@ export function LessonList({ lessons, onChoose, onShow, onLeave }: Props) {
     >
       <header className="lesson-bar">
         <h2 id={id} ref={heading} tabIndex={-1}>
-          {words.lessons}
+          {words.title}
         </h2>
         <button type="button" onClick={onLeave}>
-          {words.close}
+          {words.toBench}
         </button>
       </header>
       <div className="lesson-list">
@@ -64,7 +64,7 @@ export function LessonList({ lessons, onChoose, onShow, onLeave }: Props) {
             </button>
           </li>
         </ul>
-        <p className="lesson-own">{words.ownLessons}</p>
+        <p className="lesson-own">{words.own}</p>
       </div>
     </div>
   )

@@ -1,7 +1,9 @@
 import { type ReactNode, useCallback, useEffect, useId, useRef, useState } from "react"
 import { useLive } from "../../state/useBench"
+import { lessons } from "../../words/lessons"
 import { numberOf, within } from "./claims"
 import "./lesson.css"
+import { filled } from "./placeholders"
 import { isOpen, numbersAt, type Player } from "./player"
 import { Prediction } from "./Prediction"
 import { StepNumbers } from "./StepNumbers"
@@ -9,7 +11,6 @@ import { TouchControl } from "./TouchControl"
 import { useBigScreen } from "./useBigScreen"
 import { usePlayerState, useSpoken } from "./usePlayer"
 import { useStepKeys } from "./useStepKeys"
-import { filled, stepText, words } from "./words"
 
 interface Props {
   readonly player: Player
@@ -46,27 +47,27 @@ export function LessonPlayer({ player, picture, onLeave, onList, show = false }:
     >
       <header className="lesson-bar">
         <h2 id={title}>{lesson.name}</h2>
-        <span className="lesson-count">{stepText(at, steps.length)}</span>
+        <span className="lesson-count">{lessons.step(String(at + 1), String(steps.length))}</span>
         <button type="button" aria-pressed={big} onClick={() => setBig(!big)}>
-          {big ? words.usualSize : words.big}
+          {big ? lessons.usualSize : lessons.big}
         </button>
         <button type="button" onClick={onLeave}>
-          {show ? words.endShow : words.leave}
+          {show ? lessons.toBench : lessons.leave}
         </button>
       </header>
       <div className="lesson-main">
-        <section className="lesson-picture" aria-label="The bow of this lesson">
+        <section className="lesson-picture" aria-label={lessons.picture}>
           {picture(big)}
         </section>
         <Idea player={player} foretold={answers.get(at)} key={at} />
       </div>
       <footer className="lesson-steps">
         <button type="button" aria-disabled={at === 0} onClick={player.back}>
-          {words.back}
+          {lessons.back}
         </button>
-        <span className="lesson-keys">{words.keys}</span>
+        <span className="lesson-keys">{lessons.keys}</span>
         <button type="button" className="lesson-on" onClick={last ? onList : player.forward}>
-          {last ? words.all : open ? words.reveal : words.next}
+          {last ? lessons.all : open ? lessons.reveal : lessons.next}
         </button>
       </footer>
     </div>
@@ -125,7 +126,7 @@ function Goal({ player }: { player: Player }) {
     <p className="lesson-goal" role="status" ref={said}>
       {reply !== "" && (
         <>
-          <strong>{words.done}</strong> {reply}
+          <strong>{lessons.done}</strong> {reply}
         </>
       )}
     </p>

@@ -1,8 +1,9 @@
 import { type Ref, useId } from "react"
 import { useLive } from "../../state/useBench"
+import { lessons } from "../../words/lessons"
+import { filled } from "./placeholders"
 import type { Foretold } from "./player"
 import type { StagedStep } from "./stage"
-import { filled, words } from "./words"
 
 interface Props {
   readonly staged: StagedStep
@@ -51,7 +52,7 @@ export function Prediction({ staged, foretold, onAnswer, answer }: Props) {
 }
 
 function Judged({ says, yours, borneOut }: { says: string; yours: boolean; borneOut: boolean }) {
-  const marks = [...(borneOut ? [words.borneOut] : []), ...(yours ? [words.yours] : [])]
+  const marks = [...(borneOut ? [lessons.borneOut] : []), ...(yours ? [lessons.yours] : [])]
   return (
     <li className={borneOut ? "lesson-borne-out" : yours ? "lesson-yours" : undefined}>
       <span className="lesson-tick" aria-hidden="true">
@@ -74,7 +75,7 @@ function Feedback({ staged, foretold, at }: { staged: StagedStep; foretold: Fore
     <div className="lesson-reply" ref={at} tabIndex={-1}>
       {foretold !== null && (
         <p>
-          <strong>{foretold === right ? words.asForetold : words.notSo}</strong> {reply(foretold)}
+          <strong>{foretold === right ? lessons.asForetold : lessons.notSo}</strong> {reply(foretold)}
         </p>
       )}
       {foretold !== right && <p>{reply(right)}</p>}

@@ -3,7 +3,7 @@ import { show } from "../../describe/format"
 import { type ReadoutKey, readouts } from "../../describe/readouts"
 import { useLive } from "../../state/useBench"
 import { numberOf } from "./claims"
-import type { Spoken } from "./words"
+import type { Spoken } from "./placeholders"
 
 /** The few numbers a step is about, large, each against the held setup if there is one. */
 export function StepNumbers({ of: keys, spoken }: { of: readonly ReadoutKey[]; spoken: Spoken }) {

@@ -7,9 +7,9 @@ import { slotNamed } from "../../scene/slots"
 import { useRange } from "../../panels/useRange"
 import { type LiveSlot, useSlot } from "../../panels/useSlot"
 import { useBench, useLive } from "../../state/useBench"
+import { lessons } from "../../words/lessons"
 import type { Lesson } from "./schema"
 import { controlSpan } from "./stage"
-import { bothArms } from "./words"
 
 /** The one number that may be touched, as a slider with a button at each end. */
 export function TouchControl({ control }: { control: Lesson["control"] }) {
@@ -25,7 +25,7 @@ function Slider({ slot, control }: { slot: LiveSlot; control: Lesson["control"] 
   const { value, field } = slot
   const twin = twinKey(control.of)
   const paired = useLive(({ scene }) => twin !== null && slotNamed(scene, twin) !== undefined)
-  const title = paired ? bothArms(slot.title) : slot.title
+  const title = paired ? lessons.bothArms(slot.title) : slot.title
   const { from, to } = controlSpan(control, field)
   const said = fieldSaid(value, field.quantity, units)
   const step = (steps: number) => {
@@ -40,7 +40,7 @@ function Slider({ slot, control }: { slot: LiveSlot; control: Lesson["control"] 
         {said}
       </output>
       <span className="lesson-control-line">
-        <button type="button" aria-label={`Less, ${title}`} onClick={() => step(-1)}>
+        <button type="button" aria-label={lessons.less(title)} onClick={() => step(-1)}>
           −
         </button>
         <input
@@ -54,7 +54,7 @@ function Slider({ slot, control }: { slot: LiveSlot; control: Lesson["control"] 
           data-slot={control.of}
           aria-valuetext={said}
         />
-        <button type="button" aria-label={`More, ${title}`} onClick={() => step(1)}>
+        <button type="button" aria-label={lessons.more(title)} onClick={() => step(1)}>
           +
         </button>
       </span>

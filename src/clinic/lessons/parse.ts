@@ -1,5 +1,6 @@
 import { failure, quoted, type Result, type SceneError, success } from "../../scene/errors"
 import { issueErrors, parseJson } from "../../scene/parse"
+import { lessonFaults } from "../../words/lessonFaults"
 import { LESSON_FORMAT, LESSON_VERSION, type Lesson, lessonSchema } from "./schema"
 
 /** A lesson from the text of a file, its setups not yet looked at. Every error names its place. */
@@ -15,15 +16,14 @@ export function parseLesson(text: string): Result<Lesson> {
 function envelopeError(input: unknown): SceneError | null {
   const broken = (code: SceneError["code"], path: string, message: string): SceneError => ({ code, path, message })
   if (input === null || typeof input !== "object" || Array.isArray(input)) {
-    return broken("not-a-scene", "", `${quoted(input)} given; a lesson is one JSON object`)
+    return broken("not-a-scene", "", lessonFaults.noObject(quoted(input)))
   }
   const { format, version } = input as { format?: unknown; version?: unknown }
   if (format !== LESSON_FORMAT) {
-    return broken("not-a-scene", "format", `${quoted(format)} given; a lesson file says "${LESSON_FORMAT}"`)
+    return broken("not-a-scene", "format", lessonFaults.otherFormat(quoted(format), LESSON_FORMAT))
   }
   if (typeof version === "number" && version > LESSON_VERSION) {
-    const message = `${version} given; this bench reads up to ${LESSON_VERSION}. The lesson was written for a newer bench: update this one`
-    return broken("newer-version", "version", message)
+    return broken("newer-version", "version", lessonFaults.newer(String(version), String(LESSON_VERSION)))
   }
   return null
 }

@@ -2,12 +2,13 @@ import type { ReadoutKey } from "../../describe/readouts"
 import { beside } from "../../state/compared"
 import { figures } from "../../state/derived"
 import type { BenchState } from "../../state/bench"
+import { lessons } from "../../words/lessons"
 import { LESSON_FORMAT, LESSON_VERSION, type Lesson, type LessonStep } from "./schema"
 import type { StagedLesson } from "./stage"
-import { ideas, type Setup } from "./words"
+import type { Setup } from "./placeholders"
 
 /** The steps that show a bow, and their numbers: what a coach would point at, from the plainest on. */
-const numbers: Readonly<Record<keyof typeof ideas, readonly ReadoutKey[]>> = {
+const numbers: Readonly<Record<keyof typeof lessons.ideas, readonly ReadoutKey[]>> = {
   balance: ["centreMm.forward", "centreMm.up"],
   hand: ["massG", "noseDownNm"],
   drawn: ["fullDraw.netLiftNm"],
@@ -21,11 +22,11 @@ export function presentation(state: BenchState): StagedLesson {
   const now: Setup = { scene, figures: figures(state) }
   const held: Setup | null =
     other === null ? null : { scene: { ...other.scene, pose: scene.pose }, figures: other.figures }
-  const steps = Object.entries(ideas).map(
+  const steps = Object.entries(lessons.ideas).map(
     ([idea, { heading, say }]): LessonStep => ({
       heading,
       say,
-      numbers: [...numbers[idea as keyof typeof ideas]],
+      numbers: [...numbers[idea as keyof typeof lessons.ideas]],
       touch: false,
     }),
   )

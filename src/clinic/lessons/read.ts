@@ -1,6 +1,7 @@
-import { failure, type Result, type SceneError } from "../../scene/errors"
+import { failure, pathText, type Result, type SceneError } from "../../scene/errors"
 import { readScene } from "../../scene/parse"
 import type { Scene } from "../../scene/schema"
+import { lessonFaults } from "../../words/lessonFaults"
 import { parseLesson } from "./parse"
 import { type StagedLesson, stageLesson } from "./stage"
 
@@ -20,7 +21,7 @@ export async function readLesson(
   if (!lesson.ok) return lesson
   const named = Object.entries(lesson.value.scenes)
   if (named.length > MAX_SCENES) {
-    const message = `${named.length} given; at most ${MAX_SCENES} scenes are taken`
+    const message = lessonFaults.manyScenes(String(named.length), String(MAX_SCENES))
     return failure({ code: "not-allowed", path: "scenes", message })
   }
   const scenes = new Map<string, Scene>()
@@ -33,4 +34,4 @@ export async function readLesson(
   return errors.length > 0 ? failure(...errors) : stageLesson(lesson.value, scenes)
 }
 
-const placed = (name: string, path: string): string => `scenes.${name}${path === "" ? "" : `.${path}`}`
+const placed = (name: string, path: string): string => pathText(["scenes", name, ...(path === "" ? [] : [path])])

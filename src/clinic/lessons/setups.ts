@@ -7,8 +7,9 @@ import { validateScene } from "../../scene/parse"
 import type { Scene } from "../../scene/schema"
 import { slotNamed } from "../../scene/slots"
 import { withValues } from "../../scene/suggest"
+import { lessonFaults } from "../../words/lessonFaults"
 import type { SetupChange } from "./schema"
-import type { Setup } from "./words"
+import type { Setup } from "./placeholders"
 
 /** Something is wrong at a place of the lesson; ends the staging of a step. */
 export class Fault extends Error {
@@ -37,10 +38,10 @@ export function changedSetup(
   path: readonly PathStep[],
 ): Setup {
   const named = scene === undefined ? from : scenes.get(scene)
-  if (named === null) throw faultAt([...path, "scene"], "is missing; the first step needs a scene")
+  if (named === null) throw faultAt([...path, "scene"], lessonFaults.sceneMissing)
   if (named === undefined) {
     const known = [...scenes.keys()].join(", ")
-    throw faultAt([...path, "scene"], `"${scene}" given; one of this lesson's scenes is needed: ${known}`)
+    throw faultAt([...path, "scene"], lessonFaults.sceneUnknown(scene!, known))
   }
   const changes = Object.entries(set).flatMap(([key, value]) => {
     const twin = checkedTwin(named, key, value, [...path, "set", key])
@@ -56,7 +57,9 @@ export function changedSetup(
   if (!valid.ok || !evaluation.ok) {
     const errors = evaluation.ok ? [] : evaluation.errors
     const at = pathText(path)
-    throw new Fault(errors.map((error) => ({ ...error, path: error.path === "" ? at : `${at}, its ${error.path}` })))
+    throw new Fault(
+      errors.map((error) => ({ ...error, path: error.path === "" ? at : lessonFaults.within(at, error.path) })),
+    )
   }
   return { scene: valid.value, figures: figuresOf(evaluation.value) }
 }
@@ -64,7 +67,7 @@ export function changedSetup(
 /** The key of the same number on a V-bar's other arm, if there is one; throws where the value cannot be set. */
 function checkedTwin(scene: Scene, key: string, value: number, path: readonly PathStep[]): string | null {
   const slot = slotNamed(scene, key)
-  if (slot === undefined) throw faultAt(path, "this scene has no such number")
+  if (slot === undefined) throw faultAt(path, lessonFaults.noNumber)
   const { field, address } = slot
   if (value < field.min || value > field.max || (field.whole && !Number.isInteger(value))) {
     throw faultAt(path, rangeMessage(field, value))

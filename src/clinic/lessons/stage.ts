@@ -4,10 +4,12 @@ import { type PathStep, type Result, type SceneError, success } from "../../scen
 import { rangeMessage } from "../../scene/messages"
 import type { Scene } from "../../scene/schema"
 import { slotNamed } from "../../scene/slots"
+import { lessonFaults } from "../../words/lessonFaults"
+import { localNumber } from "../../words/numbers"
 import { formsOf, holds, numberOf } from "./claims"
 import { changedSetup, Fault, faultAt } from "./setups"
 import type { Choice, Claim, Lesson, LessonStep, SetupChange } from "./schema"
-import { placeholderFaults, type Setup, type Spoken } from "./words"
+import { placeholderFaults, type Setup, type Spoken } from "./placeholders"
 
 /** A step with its setups worked out. */
 export interface StagedStep {
@@ -82,7 +84,7 @@ function stageStep(
   })
   if (goal !== undefined) {
     const { of, between, reply } = goal
-    if (!step.touch) throw faultAt([...path, "goal"], "given in a step that lets nothing be touched; add touch: true")
+    if (!step.touch) throw faultAt([...path, "goal"], lessonFaults.untouched)
     checkSpan(between, [...path, "goal", "between"])
     if (numberOf(end.now.figures, of) === null) throw noNumber([...path, "goal", "of"], of)
     checkWords(reply, end, [...path, "goal", "reply"])
@@ -91,8 +93,7 @@ function stageStep(
   return { step, asked, answered, right }
 }
 
-const noNumber = (path: readonly PathStep[], key: string): Fault =>
-  faultAt(path, `"${key}" given; this setup has no such number`)
+const noNumber = (path: readonly PathStep[], key: string): Fault => faultAt(path, lessonFaults.keyEmpty(key))
 
 function checkWords(text: string, spoken: Spoken, path: readonly PathStep[]): void {
   const [first] = placeholderFaults(text, spoken)
@@ -100,13 +101,13 @@ function checkWords(text: string, spoken: Spoken, path: readonly PathStep[]): vo
 }
 
 function checkSpan([from, to]: readonly [number, number], path: readonly PathStep[]): void {
-  if (to < from) throw faultAt([...path, 1], `${to} given; no less than ${from} is needed`)
+  if (to < from) throw faultAt([...path, 1], lessonFaults.spanTurned(String(to), String(from)))
 }
 
 /** The one choice that the numbers bear out. */
 function trueChoice(choices: readonly Choice[], before: Setup, after: Setup, path: readonly PathStep[]): number {
   const borneOut = (claim: Claim, at: readonly PathStep[]): boolean => {
-    if (formsOf(claim) !== 1) throw faultAt(at, "one of becomes, times or changes is needed")
+    if (formsOf(claim) !== 1) throw faultAt(at, lessonFaults.oneForm)
     for (const form of ["times", "changes"] as const) {
       const span = claim[form]
       if (span !== undefined) checkSpan(span, [...at, form])
@@ -122,19 +123,19 @@ function trueChoice(choices: readonly Choice[], before: Setup, after: Setup, pat
   const told = [...new Set(choices.flatMap((choice) => choice.if.map(({ of }) => of)))]
     .map((key) => {
       const [was, is] = [before, after].map(({ figures }) => numberOf(figures, key))
-      return `${readouts[key].label} goes from ${shortly(was!)} to ${shortly(is!)}`
+      return lessonFaults.goes(readouts[key].label, shortly(was!), shortly(is!))
     })
     .join("; ")
-  const count = borne.length === 0 ? "none of the choices is" : `${borne.length} of the choices are`
-  throw faultAt(path, `${count} what the numbers say, one is needed. ${told}`)
+  const { noneTrue, moreTrue } = lessonFaults
+  throw faultAt(path, borne.length === 0 ? noneTrue(told) : moreTrue(String(borne.length), told))
 }
 
-const shortly = (value: number): string => String(Number(value.toPrecision(4)))
+const shortly = (value: number): string => localNumber(String(Number(value.toPrecision(4))))
 
 /** The number that may be touched stands in the setup, within the span the lesson gives it. */
 function checkControl({ control }: Lesson, scene: Scene): void {
   const slot = slotNamed(scene, control.of)
-  if (slot === undefined) throw faultAt(["control", "of"], `"${control.of}" given; this scene has no such number`)
+  if (slot === undefined) throw faultAt(["control", "of"], lessonFaults.keyUnknown(control.of))
   const { from, to } = controlSpan(control, slot.field)
   for (const key of ["from", "to"] as const) {
     const given = control[key]
@@ -142,9 +143,9 @@ function checkControl({ control }: Lesson, scene: Scene): void {
       throw faultAt(["control", key], rangeMessage(slot.field, given))
     }
   }
-  if (from >= to) throw faultAt(["control", "to"], `${to} given; more than ${from} is needed`)
+  if (from >= to) throw faultAt(["control", "to"], lessonFaults.controlTurned(String(to), String(from)))
   if (slot.value < from || slot.value > to) {
-    throw faultAt(["control"], `${from} to ${to} given, but a step that lets it be touched begins at ${slot.value}`)
+    throw faultAt(["control"], lessonFaults.controlOutside(String(from), String(to), String(slot.value)))
   }
 }
 

@@ -2,7 +2,7 @@ import { useSyncExternalStore } from "react"
 import { figures } from "../../state/derived"
 import { useLive } from "../../state/useBench"
 import { type Player, type PlayerState, shownSetups } from "./player"
-import type { Spoken } from "./words"
+import type { Spoken } from "./placeholders"
 
 export const usePlayerState = ({ store }: Player): PlayerState => useSyncExternalStore(store.subscribe, store.getState)
 

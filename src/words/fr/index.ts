@@ -1,7 +1,9 @@
 import type * as english from "../all"
 import { bar } from "./bar"
+import { lessonFaults } from "./lessonFaults"
+import { lessons } from "./lessons"
 import { partWords } from "./partWords"
 import { places } from "./places"
 
 /** The whole catalogue in French; a part that is missing here is a type error. */
-export const french = { bar, partWords, places } satisfies typeof english
+export const french = { bar, lessonFaults, lessons, partWords, places } satisfies typeof english

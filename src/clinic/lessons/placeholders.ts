@@ -1,4 +1,4 @@
-/** Every word that the lessons' player itself says, and the numbers that stand in a lesson's own words. */
+/** The numbers that stand in a lesson's words. */
 import { besideText } from "../../describe/compareText"
 import { fieldSaid } from "../../describe/fieldText"
 import { fixed, type Shown, said, show, shownUnit, type UnitChoice, withUnit } from "../../describe/format"
@@ -6,6 +6,8 @@ import { type ReadoutKey, readouts } from "../../describe/readouts"
 import type { Figures } from "../../scene/figures"
 import type { Scene } from "../../scene/schema"
 import { slotNamed } from "../../scene/slots"
+import { lessonFaults } from "../../words/lessonFaults"
+import { lessons } from "../../words/lessons"
 
 /** A setup with its numbers. */
 export interface Setup {
@@ -51,20 +53,16 @@ function measured({ scene, figures }: Setup, key: string): Measured | null {
 
 /** Why a placeholder cannot be filled; null when it can. `inside` is what stands between the braces. */
 function fault(inside: string, { now, held, next, goal }: Spoken): string | null {
-  if (inside === "goal") return goal === undefined ? "{goal} given, but this step has none" : null
+  const given = `{${inside}}`
+  if (inside === "goal") return goal === undefined ? lessonFaults.noGoal(given) : null
   const [kind, key, ...rest] = inside.split(" ")
-  if (!KINDS.includes(kind as Kind) || key === undefined || rest.length > 0) {
-    return `{${inside}} given; {goal}, or {now …}, {held …}, {change …}, {times …} or {next …} with the key of a number is needed`
-  }
+  if (!KINDS.includes(kind as Kind) || key === undefined || rest.length > 0) return lessonFaults.placeholder(given)
   if (kind === "next") {
-    if (next === undefined) return `{${inside}} given, but nothing is foretold here`
-    if (Object.hasOwn(readouts, key))
-      return `{${inside}} given, which would tell the answer; the key of a setting is needed`
-  } else if (kind !== "now" && held === null) return `{${inside}} given, but no setup is held here to compare with`
+    if (next === undefined) return lessonFaults.nothingNext(given)
+    if (Object.hasOwn(readouts, key)) return lessonFaults.tellsAnswer(given)
+  } else if (kind !== "now" && held === null) return lessonFaults.nothingHeld(given)
   const asked = kind === "now" ? [now] : kind === "next" ? [next!] : kind === "held" ? [held!] : [now, held!]
-  return asked.every((setup) => measured(setup, key) !== null)
-    ? null
-    : `{${inside}} given; no number of this setup is called "${key}"`
+  return asked.every((setup) => measured(setup, key) !== null) ? null : lessonFaults.called(given, key)
 }
 
 /** What is wrong with the placeholders of a text; empty when all can be filled. */
@@ -99,55 +97,5 @@ export const filled = (text: string, spoken: Spoken, units: UnitChoice): string 
 /** "60.0 to 75.0 mm" */
 function spanText({ of, between: [from, to] }: NonNullable<Spoken["goal"]>, units: UnitChoice): string {
   const { quantity } = readouts[of]
-  return `${show(from, quantity, units).text} to ${said(to, quantity, units)}`
+  return lessons.span(show(from, quantity, units).text, said(to, quantity, units))
 }
-
-export const stepText = (at: number, of: number): string => `Step ${at + 1} of ${of}`
-
-/** The name of a number that is set on both arms of a V-bar at once. */
-export const bothArms = (title: string): string => `${title} (both sides alike)`
-
-export const words = {
-  lessons: "Lessons",
-  choose: "Each takes a few minutes: look, foretell, try. The bow on your bench stays as it is.",
-  present: "Show the bow on the bench",
-  presentAbout: "One idea at a time, on a big screen; against the held setup if there is one.",
-  ownLessons: "A lesson of your own is a file: drop it on the page, or open it like a setup.",
-  listAway: "The list could not be fetched. Is the network there?",
-  loading: "Loading…",
-  leave: "Leave the lesson",
-  endShow: "Back to the bench",
-  close: "Back to the bench",
-  all: "All lessons",
-  back: "Back",
-  next: "Next",
-  reveal: "Show the answer",
-  big: "Big screen",
-  usualSize: "Usual size",
-  yours: "your answer",
-  borneOut: "what the numbers say",
-  asForetold: "As you said.",
-  notSo: "Not so.",
-  done: "Done.",
-  keys: "Page down or → goes on, page up or ← goes back, and so does a presenter's clicker. Escape leaves.",
-} as const
-
-/** What is said of a bow that is shown, one idea after the other. */
-export const ideas = {
-  balance: {
-    heading: "Where it balances",
-    say: "On one finger it would rest {now centreMm.forward} ahead of the grip. A minus in height is below the grip.",
-  },
-  hand: {
-    heading: "What the hand holds",
-    say: "All of {now massG}, and the pull of the nose: weight times the level distance from the grip.",
-  },
-  drawn: {
-    heading: "At full draw",
-    say: "The line of pull lifts the front with {now fullDraw.liftNm}, the rig drops it with {now fullDraw.noseDownNm}. This is left over: plus raises the front.",
-  },
-  turning: {
-    heading: "How hard it is to turn",
-    say: "Pitch is the front rising and dropping, yaw is swinging left and right, roll is canting.",
-  },
-} as const
