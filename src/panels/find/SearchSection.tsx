@@ -1,19 +1,12 @@
 import { useEffect, useRef, useState } from "react"
 import { useStore } from "./useStore"
-import {
-  CUT_OFF,
-  coverText,
-  lostText,
-  outcomeText,
-  refusalText,
-  sleptText,
-  wrongFieldsText,
-} from "../../describe/findText"
+import { coverText, lostText, outcomeText, refusalText, sleptText, wrongFieldsText } from "../../describe/findText"
 import type { FindQuestion } from "../../scene/find"
 import { piecesIn } from "../../scene/kit"
 import type { Finder } from "../../state/finder"
 import type { KitBox } from "../../state/kitBox"
 import { useBench } from "../../state/useBench"
+import { search } from "../../words/search"
 import type { FieldProblems } from "../fieldProblems"
 import { Problem } from "../Problem"
 
@@ -64,7 +57,7 @@ export function SearchSection({ box, finder, question, problems, earlier }: Prop
       </div>
       <div ref={why}>{refused && wrong.size > 0 && <Problem text={wrongFieldsText([...wrong.values()])} />}</div>
       {empty && <p className="find-note">The box is empty: there is nothing to build from.</p>}
-      {cutOff && !empty && <p className="find-note">{CUT_OFF}</p>}
+      {cutOff && !empty && <p className="find-note">{search.cutOff}</p>}
       {running && <Underway finder={finder} />}
       {outcome?.kind === "refused" && <Problem text={refusalText(outcome.errors)} />}
       {outcome?.kind === "searched" && <p className="find-outcome">{outcomeText(outcome, earlier)}</p>}

@@ -4,6 +4,7 @@ import { lessonFaults } from "./lessonFaults"
 import { lessons } from "./lessons"
 import { partWords } from "./partWords"
 import { places } from "./places"
+import { search } from "./search"
 
 /** The whole catalogue in French; a part that is missing here is a type error. */
-export const french = { bar, lessonFaults, lessons, partWords, places } satisfies typeof english
+export const french = { bar, lessonFaults, lessons, partWords, places, search } satisfies typeof english
