@@ -63,7 +63,6 @@ export function Traces({ bows, motion, clock, leavesS }: Props) {
         start={0}
         xAxis={xAxis}
         yAxis={{ label: `${nudgeWords.motions[motion].toLowerCase()}, ° (${positive} + / ${negative} −)`, decimals: 2 }}
-        nameRoom={64}
       />
       {leavesS !== null &&
         (traces.others.length === 0 ? (
@@ -80,7 +79,6 @@ export function Traces({ bows, motion, clock, leavesS }: Props) {
               start={0}
               xAxis={xAxis}
               yAxis={{ label: "turn, °", decimals: 3 }}
-              nameRoom={74}
             />
           </>
         ))}

@@ -1,14 +1,6 @@
 import { useCallback, useMemo } from "react"
 import { stringLengthText } from "../../describe/bowLength"
-import {
-  CURVE_BEHIND,
-  amoLengthMm,
-  amoLengthText,
-  drawCsv,
-  drawPointText,
-  energyText,
-  SKETCH_NOTE,
-} from "../../describe/drawText"
+import { amoLengthMm, amoLengthText, drawCsv, drawPointText, energyText } from "../../describe/drawText"
 import { fixed, said, shownUnit, type UnitChoice } from "../../describe/format"
 import { problemText } from "../../describe/problemText"
 import { type DrawWork, drawWork, forcesAt } from "../../scene/drawWork"
@@ -17,10 +9,14 @@ import type { Bow } from "../../scene/schema"
 import { beside } from "../../state/compared"
 import { sameValue } from "../../state/same"
 import { useLive } from "../../state/useBench"
+import { draw } from "../../words/draw"
+import { plot } from "../../words/plot"
 import { Plot } from "../plot/Plot"
 import type { PlotContent, PlotLine } from "../plot/plotted"
 import type { SaveTable } from "./DrawSheet"
 import { useDrawWork } from "./useDrawWork"
+
+const words = draw.curve
 
 /** Force against draw, with the energy under it, and the numbers that belong to it. */
 export function DrawPlot({ onSave }: { onSave: SaveTable }) {
@@ -30,7 +26,7 @@ export function DrawPlot({ onSave }: { onSave: SaveTable }) {
   const preferences = useLive((state) => state.preferences)
   return (
     <section>
-      <h2 className="sheet-heading">Draw curve</h2>
+      <h2 className="sheet-heading">{words.heading}</h2>
       {work.ok ? (
         <Curve work={work.value} behind={behind} bow={bow} onSave={onSave} />
       ) : (
@@ -62,7 +58,7 @@ function Curve({ work, behind, bow, onSave }: CurveProps) {
     [work, held, behind, bow, limbs, full, units],
   )
   const say = useCallback(
-    (index: number) => (behind ? CURVE_BEHIND : drawPointText(work.points[index]!, units, held?.[index])),
+    (index: number) => (behind ? words.behind : drawPointText(work.points[index]!, units, held?.[index])),
     [work, held, behind, units],
   )
   const length = shownUnit("length", units)
@@ -74,48 +70,37 @@ function Curve({ work, behind, bow, onSave }: CurveProps) {
   const top = roundUp(most * 1.12)
   return (
     <>
-      {work.sketch && <p className="draw-note">{SKETCH_NOTE}</p>}
+      {work.sketch && <p className="draw-note">{words.sketch}</p>}
       <Plot
-        name={`Force against draw${work.sketch ? ", a sketch" : ""}`}
+        name={work.sketch ? words.sketchName : words.name}
         content={content}
         say={say}
         start={work.points.length - 1}
-        xAxis={{ label: `drawn back from the grip, ${length.unit}`, decimals: length.decimals }}
-        yAxis={{ label: `force, ${force.unit}`, span: [0, top], decimals: force.decimals }}
-        nameRoom={held === null ? 14 : 44}
+        xAxis={{ label: words.along(length.unit), decimals: length.decimals }}
+        yAxis={{ label: words.force(force.unit), span: [0, top], decimals: force.decimals }}
       />
       <dl className="figure-rows">
-        <Row
-          name="Energy stored at full draw"
-          value={late(work.storedJ)}
-          text={energyText(work.storedJ)}
-          of="storedJ"
-        />
+        <Row name={words.stored} value={late(work.storedJ)} text={energyText(work.storedJ)} of="storedJ" />
         {work.fullness !== null && (
-          <Row name="Fullness, W/(F·draw)" value={late(work.fullness)} text={fixed(work.fullness, 3)} of="fullness" />
+          <Row name={words.fullness} value={late(work.fullness)} text={fixed(work.fullness, 3)} of="fullness" />
         )}
-        <Row name="Draw weight" value={bow.drawWeightLbf} text={weightText(bow, units)} of="drawWeightLbf" />
+        <Row name={words.weight} value={bow.drawWeightLbf} text={weightText(bow, units)} of="drawWeightLbf" />
         <Row
-          name="AMO draw length"
+          name={words.amo}
           value={amoLengthMm(bow.drawLengthMm)}
           text={amoLengthText(bow.drawLengthMm, units)}
           of="amoLengthMm"
         />
         {work.stringLength !== null && (
           <Row
-            name="String"
+            name={words.string}
             value={late(work.stringLength)}
             text={stringLengthText(work.stringLength, units)}
             of="stringLength"
           />
         )}
       </dl>
-      {work.fullness !== null && (
-        <p className="draw-note">
-          Fullness is the stored energy over draw force times the way from brace to full draw: a half for a straight
-          line.
-        </p>
-      )}
+      {work.fullness !== null && <p className="draw-note">{words.fullnessNote}</p>}
       <button
         type="button"
         onClick={() => {
@@ -123,7 +108,7 @@ function Curve({ work, behind, bow, onSave }: CurveProps) {
           if (now.ok) onSave("draw-curve", drawCsv(now.value, held ?? undefined))
         }}
       >
-        Save CSV
+        {plot.save}
       </button>
     </>
   )
@@ -141,8 +126,10 @@ function Row({ name, value, text, of }: { name: string; value: number | null; te
   )
 }
 
-const weightText = (bow: Bow, units: UnitChoice): string =>
-  `${said(bow.drawWeightLbf, "force", units)}${bow.kind === "compound" ? " at the peak" : ""}`
+function weightText({ kind, drawWeightLbf }: Bow, units: UnitChoice): string {
+  const weight = said(drawWeightLbf, "force", units)
+  return kind === "compound" ? words.atPeak(weight) : weight
+}
 
 /** How a curve is drawn that is not the bow's any more. */
 const BEHIND = { ink: "--ink-soft", dash: [2, 5], shaded: false } as const
@@ -169,7 +156,7 @@ function heldForces(bow: Bow, { points }: DrawWork): (number | null)[] | null {
 }
 
 const heldLine = (forces: readonly (number | null)[], factor: number): PlotLine => ({
-  name: "held",
+  name: plot.held,
   values: forces.map((force) => (force === null ? null : force * factor)),
   width: 2,
   ink: "--compared",
@@ -199,10 +186,10 @@ function contentOf({ work, held, behind, bow, limbs, full }: Drawn, units: UnitC
         kind: "corner",
         x: full.draw * 1e3 * length,
         y: full.holdForce * force,
-        text: `${weight} at ${amo} AMO`,
+        text: words.end(weight, amo),
         below: work.sketch,
       },
-      { kind: "point", x: limbs.draw * 1e3 * length, y: limbs.holdForce * force, text: "now" },
+      { kind: "point", x: limbs.draw * 1e3 * length, y: limbs.holdForce * force, text: plot.now },
     ],
   }
 }

@@ -1,5 +1,5 @@
-import { DRY_FIRE_CAUTION } from "../../describe/drawText"
 import { useBench } from "../../state/useBench"
+import { draw } from "../../words/draw"
 import { Problem } from "../Problem"
 import "../sheet.css"
 import "./draw.css"
@@ -17,12 +17,12 @@ export default function DrawSheet({ onSave }: { onSave: SaveTable }) {
   return (
     <div className="draw-sheet">
       <section>
-        <h2 className="sheet-heading">Draw, hold, let down</h2>
+        <h2 className="sheet-heading">{draw.play.heading}</h2>
         <div className="draw-play">
           <button type="button" onClick={state === "playing" ? pause : play}>
-            {state === "playing" ? "Pause" : state === "paused" ? "Go on" : "Play"}
+            {state === "playing" ? draw.play.pause : state === "paused" ? draw.play.goOn : draw.play.play}
           </button>
-          <p className="draw-caution">{DRY_FIRE_CAUTION}</p>
+          <p className="draw-caution">{draw.dryFire}</p>
         </div>
         <Problem text={problem} />
       </section>

@@ -2,10 +2,13 @@ import { useId, useState } from "react"
 import { fieldSaid } from "../../describe/fieldText"
 import { elbowText, nockText } from "../../describe/liftText"
 import { useLive } from "../../state/useBench"
+import { draw } from "../../words/draw"
 import { NumberField } from "../NumberField"
 import { Readout } from "../Readout"
 import { useRange } from "../useRange"
 import { useSlot } from "../useSlot"
+
+const words = draw.pull
 
 /** Where the pull passes the grip, and what that lifts. */
 export function LineOfPull() {
@@ -13,24 +16,24 @@ export function LineOfPull() {
   const nock = useLive(({ evaluation, preferences }) => nockText(evaluation, preferences))
   return (
     <section>
-      <h2 className="sheet-heading">Line of pull</h2>
+      <h2 className="sheet-heading">{words.heading}</h2>
       <dl className="figure-rows">
         <div className="figure-row">
-          <dt>Lift at full draw</dt>
+          <dt>{words.lift}</dt>
           <dd>
             <Readout of="fullDraw.liftNm" sign again />
           </dd>
         </div>
         <div className="figure-row">
-          <dt>Net of lift and weight</dt>
+          <dt>{words.net}</dt>
           <dd>
             <Readout of="fullDraw.netLiftNm" sign again />
           </dd>
         </div>
       </dl>
-      <LiftKnob of="archer:elbowElevationDeg" label="Draw elbow above the arrow line" from={-5} to={15} />
+      <LiftKnob of="archer:elbowElevationDeg" label={words.elbow} from={-5} to={15} />
       <p className="draw-note">{elbow}</p>
-      <LiftKnob of="bow:nockHeightMm" label="Nock height above the grip" from={0} to={100} />
+      <LiftKnob of="bow:nockHeightMm" label={words.nock} from={0} to={100} />
       <p className="draw-note">{nock}</p>
     </section>
   )
@@ -75,7 +78,7 @@ function LiftSlider({ of: key, label, from, to }: KnobProps) {
         max={wide ? slot.field.max : to}
         step={slot.field.step}
         defaultValue={value}
-        aria-label={`${label}, slider`}
+        aria-label={words.slider(label)}
         aria-valuetext={fieldSaid(value, slot.field.quantity, units)}
         aria-describedby={problem === null ? undefined : id}
       />

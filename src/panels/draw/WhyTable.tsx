@@ -3,6 +3,9 @@ import { whySentence, whyTable } from "../../describe/drawText"
 import { problemText } from "../../describe/problemText"
 import { drawChange } from "../../scene/drawChange"
 import { useLive } from "../../state/useBench"
+import { draw } from "../../words/draw"
+
+const words = draw.why
 
 /** Why the balance is another one at full draw: one line a cause, adding up to the last. */
 export function WhyTable() {
@@ -10,7 +13,7 @@ export function WhyTable() {
   const evaluation = useLive((state) => state.evaluation)
   const units = useLive(({ preferences }) => preferences)
   const change = useMemo(() => drawChange(scene, evaluation), [scene, evaluation])
-  const heading = <h2 className="sheet-heading">Why the balance changes when drawn</h2>
+  const heading = <h2 className="sheet-heading">{words.heading}</h2>
   if (!change.ok) {
     return (
       <section>
@@ -24,15 +27,15 @@ export function WhyTable() {
     <section>
       {heading}
       <table className="why-table">
-        <caption>Held level and upright. The lines add up to the last one.</caption>
+        <caption>{words.caption}</caption>
         <thead>
           <tr>
-            <th scope="col">Cause</th>
+            <th scope="col">{words.cause}</th>
             <th scope="col">
-              Balance point forward, <span className="why-unit">{lengthUnit}</span>
+              {words.forward} <span className="why-unit">{lengthUnit}</span>
             </th>
             <th scope="col">
-              Raises the front, <span className="why-unit">{momentUnit}</span>
+              {words.raises} <span className="why-unit">{momentUnit}</span>
             </th>
           </tr>
         </thead>
@@ -40,7 +43,7 @@ export function WhyTable() {
           {rows.map(({ name, forward, raising, total }) => (
             <tr key={name} className={total ? "why-total" : undefined}>
               <th scope="row">{name}</th>
-              <td>{forward === "" ? "no mass moves" : forward}</td>
+              <td>{forward === "" ? words.noMass : forward}</td>
               <td>{raising}</td>
             </tr>
           ))}

@@ -3,9 +3,10 @@ import { setNumber } from "../../commands/numbers"
 import { problemText } from "../../describe/problemText"
 import type { Scene } from "../../scene/schema"
 import type { Bench } from "../../state/bench"
+import { draw as words } from "../../words/draw"
 import { playedDraw, steppedDraw } from "./playedDraw"
 
-const LABEL = "draw, hold, let down"
+const LABEL = words.play.gesture
 const KEY = "pose:draw"
 /** A frame that comes later than this, s, goes on from where the last one was: a tab that slept does not jump. */
 const LONGEST_FRAME = 0.1
@@ -71,7 +72,7 @@ function newPlayer(bench: Bench, tellState: (state: PlayState) => void, tellProb
     if (!put(fraction === null ? from : calm ? steppedDraw(fraction) : fraction)) return
     if (fraction === null) {
       bench.commit()
-      bench.say("Let down")
+      bench.say(words.play.over)
       stop("still")
       return
     }
@@ -91,7 +92,7 @@ function newPlayer(bench: Bench, tellState: (state: PlayState) => void, tellProb
       tellProblem(null)
       tellState("playing")
       bench.begin(LABEL)
-      bench.say("Drawing, holding, letting down")
+      bench.say(words.play.begun)
       left = bench.store.getState().scene
       last = Number.NaN
       frame = requestAnimationFrame(tick)

@@ -78,7 +78,6 @@ export function Moving({ movers, chosen, startDeg, onSave }: Props) {
     say,
     start: at,
     xAxis: { label: "time, s", span: [0, seconds] as const, decimals: 1 },
-    nameRoom: movers.length > 1 ? 74 : 58,
   }
   return (
     <>

@@ -54,7 +54,6 @@ export function SlopePlot({ onSave }: { onSave: SaveTable }) {
         start={Math.round(Math.min(STEEPEST_DEG, Math.max(-STEEPEST_DEG, slopeDeg))) + STEEPEST_DEG}
         xAxis={{ label: "slope, ° (front down − / up +)", span: [-STEEPEST_DEG, STEEPEST_DEG], decimals: 0 }}
         yAxis={{ label: `net lift, ${unit}`, decimals }}
-        nameRoom={58}
       />
       <dl className="figure-rows">
         <Spread name={`Spread over ±${FLATNESS_DEG}°, this rig`} of="free" curve={slopes.free} />

@@ -1,6 +1,7 @@
 import { type KeyboardEvent, type Ref, useEffect, useImperativeHandle, useLayoutEffect, useRef } from "react"
 import type uPlot from "uplot"
 import "uplot/dist/uPlot.min.css"
+import { plot as words } from "../../words/plot"
 import { buildPlot, dataOf, plotHeight, type PlotShape } from "./build"
 import "./plot.css"
 import type { PlotContent } from "./plotted"
@@ -28,7 +29,7 @@ const COARSE = 5
  * A plot with one reading cursor: moved by the pointer, or with arrow keys once the plot has the focus. The reading is
  * written under it. Nothing of React moves while the cursor does.
  */
-export function Plot({ name, content, say, start, xAxis, yAxis, nameRoom, ref }: Props) {
+export function Plot({ name, content, say, start, xAxis, yAxis, ref }: Props) {
   const frame = useRef<HTMLDivElement>(null)
   const host = useRef<HTMLDivElement>(null)
   const output = useRef<HTMLOutputElement>(null)
@@ -64,7 +65,7 @@ export function Plot({ name, content, say, start, xAxis, yAxis, nameRoom, ref }:
     if (place === null) return
     const built = buildPlot(
       place,
-      { xAxis, yAxis, nameRoom },
+      { xAxis, yAxis },
       () => live.current.content,
       (index) => {
         if (index === null) return
@@ -85,7 +86,7 @@ export function Plot({ name, content, say, start, xAxis, yAxis, nameRoom, ref }:
       built.destroy()
       plot.current = null
     }
-  }, [xLabel, yLabel, xDecimals, spans, look, nameRoom])
+  }, [xLabel, yLabel, xDecimals, spans, look])
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: `show` and `tell` only touch refs
   useLayoutEffect(() => {
@@ -123,7 +124,7 @@ export function Plot({ name, content, say, start, xAxis, yAxis, nameRoom, ref }:
         className="plot-frame"
         role="slider"
         tabIndex={0}
-        aria-label={`${name}, read along the curve`}
+        aria-label={words.readAlong(name)}
         aria-valuemin={0}
         aria-valuenow={start}
         onKeyDown={onKeyDown}

@@ -1,14 +1,12 @@
 import uPlot from "uplot"
 import { localNumber } from "../../words/numbers"
-import { drawNotes, themeColour } from "./inkwell"
+import { drawNotes, nameRoom, plotFont, themeColour } from "./inkwell"
 import { markDecimals } from "./markDecimals"
 import type { PlotAxis, PlotContent } from "./plotted"
 
 export interface PlotShape {
   readonly xAxis: PlotAxis
   readonly yAxis: PlotAxis
-  /** Room for the names at the lines' ends, CSS pixels. */
-  readonly nameRoom: number
 }
 
 export const plotHeight = 230
@@ -18,12 +16,12 @@ const POINT_ROOM = 9
 /** Builds a plot of as many lines as `content()` has; it asks again for the content whenever it draws. */
 export function buildPlot(
   host: HTMLElement,
-  { xAxis, yAxis, nameRoom }: PlotShape,
+  { xAxis, yAxis }: PlotShape,
   content: () => PlotContent,
   onCursor: (index: number | null) => void,
 ): uPlot {
   const { lines } = content()
-  const font = `12px ${getComputedStyle(document.documentElement).fontFamily}`
+  const font = plotFont(1)
   const axis = (of: PlotAxis, size: number): uPlot.Axis => ({
     label: of.label,
     labelSize: 18,
@@ -38,7 +36,7 @@ export function buildPlot(
   const options: uPlot.Options = {
     width: Math.max(host.clientWidth, 1),
     height: plotHeight,
-    padding: [10, nameRoom, 0, 0],
+    padding: [10, nameRoom(lines), 0, 0],
     // Rounded to whole pixels a smooth curve looks bent.
     pxAlign: false,
     legend: { show: false },

@@ -1,20 +1,38 @@
 import type uPlot from "uplot"
-import type { PlotContent, PlotMark } from "./plotted"
+import type { PlotContent, PlotLine, PlotMark } from "./plotted"
 
 const FONT_PX = 12
 /** Between two names at line ends, CSS pixels. */
 const NAME_STEP = 15
+/** Between a line's end and its name, and between the name and the edge, CSS pixels. */
+const BEFORE_NAME = 6
+const BEHIND_NAME = 4
+/** The last number under the axis stands half beyond it: room that is always left, CSS pixels. */
+const LEAST_ROOM = 14
 
 /** A colour of the present theme, as the page has it now. */
 export const themeColour = (name: string): string =>
   getComputedStyle(document.documentElement).getPropertyValue(name).trim() || "#888"
+
+/** The letters of all plots, drawn at so many device pixels a CSS pixel. */
+export const plotFont = (scale: number): string =>
+  `${FONT_PX * scale}px ${getComputedStyle(document.documentElement).fontFamily}`
+
+/** Room right of a plot for the names at its lines' ends, CSS pixels: as wide as the widest name in any language. */
+export function nameRoom(lines: readonly Pick<PlotLine, "name">[]): number {
+  const ctx = document.createElement("canvas").getContext("2d")
+  if (ctx === null) return LEAST_ROOM
+  ctx.font = plotFont(1)
+  const widest = Math.max(0, ...lines.map(({ name }) => ctx.measureText(name).width))
+  return widest === 0 ? LEAST_ROOM : Math.max(LEAST_ROOM, Math.ceil(BEFORE_NAME + widest + BEHIND_NAME))
+}
 
 /** Names at the ends of the lines, and the marks, on top of the drawn plot. */
 export function drawNotes(plot: uPlot, content: PlotContent): void {
   const { ctx } = plot
   const scale = devicePixelRatio
   ctx.save()
-  ctx.font = `${FONT_PX * scale}px ${getComputedStyle(document.documentElement).fontFamily}`
+  ctx.font = plotFont(scale)
   for (const mark of content.marks) drawMark(plot, mark, scale)
   nameLines(plot, content, scale)
   ctx.restore()
@@ -91,6 +109,6 @@ function nameLines(plot: uPlot, { x, lines }: PlotContent, scale: number): void 
   ctx.textBaseline = "middle"
   for (const end of ends) {
     ctx.fillStyle = themeColour(end.ink)
-    ctx.fillText(end.name, Math.min(end.left, bbox.left + bbox.width) + 6 * scale, end.at)
+    ctx.fillText(end.name, Math.min(end.left, bbox.left + bbox.width) + BEFORE_NAME * scale, end.at)
   }
 }

@@ -1,10 +1,12 @@
 import type * as english from "../all"
 import { bar } from "./bar"
+import { draw } from "./draw"
 import { lessonFaults } from "./lessonFaults"
 import { lessons } from "./lessons"
 import { partWords } from "./partWords"
 import { places } from "./places"
+import { plot } from "./plot"
 import { search } from "./search"
 
 /** The whole catalogue in French; a part that is missing here is a type error. */
-export const french = { bar, lessonFaults, lessons, partWords, places, search } satisfies typeof english
+export const french = { bar, draw, lessonFaults, lessons, partWords, places, plot, search } satisfies typeof english
