@@ -2,7 +2,6 @@ import { setHand } from "../commands/bench"
 import { useBench, useLive } from "../state/useBench"
 import { Choice } from "./Choice"
 import { useProblem } from "./Problem"
-import "./sheet.css"
 
 /** Whether the archer shoots right- or left-handed, and what that changes. */
 export function Handedness() {

@@ -1,4 +1,5 @@
 import { type ReactNode, useState } from "react"
+import "./problem.css"
 import { problemText } from "../describe/problemText"
 import type { Result } from "../scene/errors"
 import { useBench } from "../state/useBench"
