@@ -2,6 +2,7 @@ import { lazy, Suspense, useEffect, useRef, useState } from "react"
 import { Files } from "./Files"
 import { LinkSection } from "./LinkSection"
 import { PasteLink } from "./PasteLink"
+import "../panels/fields.css"
 import "./takeaway.css"
 import { words } from "./words"
 

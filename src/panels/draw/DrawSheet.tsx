@@ -1,6 +1,7 @@
 import { useBench } from "../../state/useBench"
 import { draw } from "../../words/draw"
 import { Problem } from "../Problem"
+import "../sections.css"
 import "../sheet.css"
 import "./draw.css"
 import { DrawPlot } from "./DrawPlot"

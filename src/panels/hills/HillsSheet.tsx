@@ -1,3 +1,4 @@
+import "../sections.css"
 import "../sheet.css"
 import { FlattestHang } from "./FlattestHang"
 import { HangWords } from "./HangWords"
