@@ -1,4 +1,5 @@
 import type { DrawnBalance } from "../core/balance"
+import { drawn as words } from "../words/drawn"
 import { netLiftWords } from "./balanceText"
 import { said, type UnitChoice } from "./format"
 
@@ -31,20 +32,25 @@ export function drawnWords(
   sketch: boolean,
   units: UnitChoice,
 ): DrawnWords {
-  const about = sketch ? "about " : ""
+  const moment = (nm: number) => said(nm, "moment", units)
+  const about = (amount: string) => (sketch ? words.about(amount) : amount)
   const sign = netLift > 0 ? "+" : ""
+  const net = words.net(about(sign + moment(netLift)), netLiftWords(netLift))
   const ahead = (balancedForward - armForward) * 1e3
-  const shift = gripShift * 1e3
-  const net = `net ${about}${sign}${said(netLift, "moment", units)}, ${netLiftWords(netLift)}`
   return {
-    lift: `lift ${about}${said(lift, "moment", units)}`,
-    weight: `weight ${said(lift - netLift, "moment", units)}`,
+    lift: words.lift(about(moment(lift))),
+    weight: words.weight(moment(lift - netLift)),
     net,
-    gap: `${net}: ${said(Math.abs(ahead), "length", units)} ${ahead >= 0 ? "short of" : "past"} balanced`,
-    hand: Number.isFinite(shift)
-      ? `hand ${said(Math.abs(shift), "length", units)} ${shift >= 0 ? "higher" : "lower"}, ${Math.abs(gripShift) > GRIP_REACH ? "more than a grip allows" : `drawn ${SHIFT_DRAWN}×`}`
-      : "",
+    gap: (ahead >= 0 ? words.short : words.past)(net, said(Math.abs(ahead), "length", units)),
+    hand: Number.isFinite(gripShift) ? handWords(gripShift, units) : "",
   }
+}
+
+/** `shift` of the hand's pressure on the grip, m, positive upwards. */
+function handWords(shift: number, units: UnitChoice): string {
+  const { higher, lower, enlarged, tooFar } = words.hand
+  const how = Math.abs(shift) > GRIP_REACH ? tooFar : enlarged(`${SHIFT_DRAWN}×`)
+  return (shift >= 0 ? higher : lower)(said(Math.abs(shift) * 1e3, "length", units), how)
 }
 
 /** Whether the force at this draw is only sketched: a compound's, between brace and full draw. */

@@ -1,12 +1,17 @@
 import { RADIAN_PER_DEGREE as DEGREE } from "../core/constants"
 import type { SceneError } from "../scene/errors"
 import type { HangPlace, SlopeComparison } from "../scene/hills"
-import { localNumber } from "../words/numbers"
+import type { MountName } from "../scene/schema"
+import { hills } from "../words/hills"
+import { partWords } from "../words/partWords"
 import { csvText } from "./csv"
 import { errorText } from "./errorText"
 import { said, type UnitChoice } from "./format"
+import { angleSize } from "./hillWords"
 import { short } from "./placeWords"
 import { slopeText } from "./poseText"
+
+const { flattest } = hills
 
 /** How a swing weight rests on the bow as it is held; directions are unit vectors in bow axes. */
 export interface Hanging {
@@ -28,39 +33,35 @@ const SAME_DEG = 0.05
  * the bow's own frame, though plumb in the world."
  */
 export function hangSentence({ name, joint, stem, gravity, onStop, slopeDeg, cantDeg }: Hanging): string {
+  const { hangs } = hills
+  const held = heldWords(slopeDeg, cantDeg)
   const leaning = Math.atan2(stem[0], -stem[1]) / DEGREE
+  const upright = Math.abs(leaning) < SAME_DEG
   const offPlumb = angleBetween(stem, gravity)
   const fromDown = angleBetween(stem, [0, -1, 0])
-  const subject = `the ${name.charAt(0).toLowerCase()}${name.slice(1)}`
-  const lead = leadWords(slopeDeg, cantDeg)
-  const way = leaning < 0 ? "toward the archer" : "toward the target"
-  const leans = Math.abs(leaning) < SAME_DEG ? "straight down" : `${degrees(Math.abs(leaning))} ${way}`
-  if (onStop) {
-    return `${lead}: ${subject} leans on its stop, ${degrees(fromDown)} from the bow's own down and ${degrees(offPlumb)} short of plumb.`
-  }
-  if (offPlumb >= SAME_DEG && joint === "hinge") {
-    return `${lead}: ${subject} hangs ${leans} in the bow's own frame; its hinge turns in the bow's plane only, so the cant leaves it ${degrees(offPlumb)} from plumb.`
-  }
-  if (fromDown < SAME_DEG) return `${lead}: ${subject} hangs straight down, in the bow's own frame and in the world.`
-  if (Math.abs(leaning) < SAME_DEG) {
-    return `${lead}: ${subject} hangs ${degrees(fromDown)} to the side in the bow's own frame, though plumb in the world.`
-  }
-  return `${lead}: ${subject} hangs ${leans} in the bow's own frame, though plumb in the world.`
+  const leans = upright ? hangs.straight : (leaning < 0 ? hangs.toArcher : hangs.toTarget)(angleSize(leaning))
+  if (onStop) return hangs.onStop(held, name, angleSize(fromDown), angleSize(offPlumb))
+  if (offPlumb >= SAME_DEG && joint === "hinge") return hangs.hinged(held, name, leans, angleSize(offPlumb))
+  if (fromDown < SAME_DEG) return hangs.down(held, name)
+  if (upright) return hangs.aside(held, name, angleSize(fromDown))
+  return hangs.plumb(held, name, leans)
 }
 
-export const NO_SWING = "This rig has no swing weight. Add one on the Rig page, or let the search below hang one."
-
-function leadWords(slopeDeg: number, cantDeg: number): string {
-  const slope =
-    Math.abs(slopeDeg) < SAME_DEG ? "" : `Front ${slopeDeg > 0 ? "raised" : "lowered"} ${degrees(Math.abs(slopeDeg))}`
-  const cant =
-    Math.abs(cantDeg) < SAME_DEG ? "" : `top canted ${degrees(Math.abs(cantDeg))} ${cantDeg > 0 ? "right" : "left"}`
-  if (slope === "" && cant === "") return "Held level"
-  if (slope === "") return `Level, ${cant}`
-  return cant === "" ? slope : `${slope}, ${cant}`
+/** How the bow is held, at the beginning of a sentence: "Front raised 20°", "Level, top canted 11° left". */
+function heldWords(slopeDeg: number, cantDeg: number): string {
+  const { held } = hills
+  const slope = Math.abs(slopeDeg) < SAME_DEG ? null : (slopeDeg > 0 ? held.raised : held.lowered)(angleSize(slopeDeg))
+  const canted = Math.abs(cantDeg) < SAME_DEG ? null : (cantDeg > 0 ? held.right : held.left)(angleSize(cantDeg))
+  if (slope === null) return canted === null ? held.level : held.onlyCanted(canted)
+  return canted === null ? slope : held.both(slope, canted)
 }
 
-const degrees = (value: number): string => `${localNumber(String(Number(value.toFixed(1))))}°`
+/** What the hillside in the picture says, in a sentence; on the level too. */
+export function hillSentence(slopeDeg: number): string {
+  const { noHill, hillRises, hillFalls } = hills.picture
+  if (Math.abs(slopeDeg) < SAME_DEG) return noHill
+  return (slopeDeg > 0 ? hillRises : hillFalls)(angleSize(slopeDeg))
+}
 
 function angleBetween(a: readonly [number, number, number], b: readonly [number, number, number]): number {
   const along = a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
@@ -70,77 +71,84 @@ function angleBetween(a: readonly [number, number, number], b: readonly [number,
 
 /** "15° up: net lift 0.21 N·m; locked 0.44 N·m, without it 0.10 N·m." */
 export function slopePointText(
-  slopes: SlopeComparison,
+  { slopesDeg, free, locked, without, hasSwing }: SlopeComparison,
   index: number,
   units: UnitChoice,
   held?: SlopeComparison["free"],
 ): string {
-  const at = (curve: { netLift: readonly number[] }) => said(curve.netLift[index]!, "moment", units)
-  const words = `${capital(slopeText(slopes.slopesDeg[index]!))}: net lift ${at(slopes.free)}`
-  const rest = slopes.hasSwing ? `; locked ${at(slopes.locked)}, without it ${at(slopes.without)}` : ""
-  return `${words}${rest}${held === undefined ? "" : `; the held setup ${at(held)}`}.`
+  const { at, atWithHeld, swingAt, swingAtWithHeld } = hills.slopes
+  const slope = capital(slopeText(slopesDeg[index]!))
+  const of = (curve: SlopeComparison["free"]) => said(curve.netLift[index]!, "moment", units)
+  if (!hasSwing) return held === undefined ? at(slope, of(free)) : atWithHeld(slope, of(free), of(held))
+  const here = [slope, of(free), of(locked), of(without)] as const
+  return held === undefined ? swingAt(...here) : swingAtWithHeld(...here, of(held))
 }
 
 /** Which of the three holds flattest, in a sentence. Only for a rig with a swing weight. */
 export function flatnessSentence({ free, locked, without }: SlopeComparison, units: UnitChoice): string {
   const gain = locked.flatness - free.flatness
-  const size = said(Math.abs(gain), "moment", units)
-  const first =
-    gain >= 0
-      ? `Hanging free, the weight takes ${size} off the spread of the locked one`
-      : `Hanging free, the weight adds ${size} to the spread of the locked one`
-  const better = without.flatness < free.flatness
-  return `${first}; without it the bow would be ${better ? "flatter" : "less flat"}, with ${said(without.flatness, "moment", units)}.`
+  const work = gain >= 0 ? hills.slopes.takes : hills.slopes.adds
+  const sentence = without.flatness < free.flatness ? work.flatter : work.lessFlat
+  return sentence(said(Math.abs(gain), "moment", units), said(without.flatness, "moment", units))
 }
 
 /** The slope plot as a table for a spreadsheet. */
-export const slopeCsv = (
+export function slopeCsv(
   { slopesDeg, free, locked, without, hasSwing }: SlopeComparison,
   held?: SlopeComparison["free"],
-): string =>
-  csvText([
-    { heading: "slope deg", values: slopesDeg },
-    { heading: "net lift N·m", values: free.netLift },
+): string {
+  const { csv } = hills.slopes
+  return csvText([
+    { heading: csv.slope, values: slopesDeg },
+    { heading: csv.net, values: free.netLift },
     ...(hasSwing
       ? [
-          { heading: "net lift locked N·m", values: locked.netLift },
-          { heading: "net lift without swing weight N·m", values: without.netLift },
+          { heading: csv.locked, values: locked.netLift },
+          { heading: csv.without, values: without.netLift },
         ]
       : []),
-    ...(held === undefined ? [] : [{ heading: "net lift of the held setup N·m", values: held.netLift }]),
+    ...(held === undefined ? [] : [{ heading: csv.held, values: held.netLift }]),
   ])
+}
 
 /** "Back mount", "End of the front chain", "Left arm", "Both arms". */
 export function hangPlaceText({ path, ends }: HangPlace): string {
-  const [mount = "", vbar, side] = path.split("/")
+  const { mounts, mountTitles, sides, kinds, arm, armTitle } = partWords
+  const [name, vbar, side] = path.split("/")
+  const mount = name as MountName
   if (vbar === undefined || side === undefined) {
-    return ends[0]?.address === null ? `${capital(mount)} mount` : `End of the ${mount} chain`
+    return ends[0]?.address === null ? mountTitles[mount] : flattest.chainEnd(mounts[mount])
   }
   const number = vbar.split("#")[1]
-  const where = [mount === "front" ? "" : mount, number === undefined ? "" : `V-bar ${number}`]
-  const words = [...where, side, side === "both" ? "arms" : "arm"].filter((word) => word !== "").join(" ")
-  return capital(words)
+  const where = [mount === "front" ? "" : mounts[mount], number === undefined ? "" : `${kinds.vbar} ${number}`] as const
+  return capital(
+    side === "both" ? flattest.bothArms(...where) : armTitle(arm(sides[side as keyof typeof sides], ...where)),
+  )
 }
 
 /** "stem 120 mm, bob 150 g". */
 export const hangSizeText = (swing: { stemLengthMm: number; bobMassG: number }, units: UnitChoice): string =>
-  `stem ${short(swing.stemLengthMm, "length", units)}, bob ${short(swing.bobMassG, "mass", units)}`
+  flattest.size(short(swing.stemLengthMm, "length", units), short(swing.bobMassG, "mass", units))
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 /** "spread 0.12 N·m; the whole bow 2510 g": what a hang comes to. */
 export const hangAnswerText = ({ flatness, massG }: { flatness: number; massG: number }, units: UnitChoice): string =>
-  `spread ${said(flatness, "moment", units)}; the whole bow ${said(massG, "mass", units)}`
+  flattest.effect(said(flatness, "moment", units), said(massG, "mass", units))
 
-const RANGE_WORDS: Readonly<Record<string, string>> = {
-  "stemLengthMm.from": "Stem, from: ",
-  "stemLengthMm.to": "Stem, to: ",
-  "stemLengthMm.step": "Stem, steps: ",
-  "bobMassG.from": "Bob, from: ",
-  "bobMassG.to": "Bob, to: ",
-  "bobMassG.step": "Bob, steps: ",
+/** Numbers of the ranges, by the path of an error in one. */
+const RANGES: Readonly<Record<string, string>> = {
+  "stemLengthMm.from": flattest.ofStem.from,
+  "stemLengthMm.to": flattest.ofStem.to,
+  "stemLengthMm.step": flattest.ofStem.step,
+  "bobMassG.from": flattest.ofBob.from,
+  "bobMassG.to": flattest.ofBob.to,
+  "bobMassG.step": flattest.ofBob.step,
 }
 
 /** Why a search could not begin, with the range named as the page names it. */
-export const rangeProblemText = (error: SceneError, units: UnitChoice): string =>
-  `${RANGE_WORDS[error.path] ?? (error.path === "" ? "" : `${error.path}: `)}${errorText(error, units)}.`
+export function rangeProblemText(error: SceneError, units: UnitChoice): string {
+  const which = RANGES[error.path] ?? error.path
+  const why = errorText(error, units)
+  return which === "" ? `${why}.` : flattest.wrong(which, why)
+}

@@ -1,12 +1,13 @@
 import type { MomentSum, MotionTrace } from "../core/swing/motion"
+import { hills } from "../words/hills"
 import { csvText } from "./csv"
-import { fixed, said, type UnitChoice } from "./format"
+import { fixed, said, type UnitChoice, withUnit } from "./format"
 import { slopeText } from "./poseText"
 
+const words = hills.motion
 const DEGREE = Math.PI / 180
 /** Angles below this, degrees, are shown as none. */
 const SAME_DEG = 0.05
-const HELD = ["", ", held by friction", ", on its stop"]
 
 /**
  * "1.20 s: bow 12.3° up, weight 4.5° behind plumb; nose-down 0.52 N·m free, 0.61 N·m locked." Of several weights each
@@ -19,19 +20,27 @@ export function motionPointText(
   units: UnitChoice,
 ): string {
   const { time, slope } = traces[0]!
+  const [first, ...others] = traces.map((trace) => placeText(trace, index)) as [string, ...string[]]
+  const when = withUnit(fixed(time[index]!, 2), "s")
   const bow = slopeText(slope[index]! / DEGREE)
-  const several = traces.length > 1
-  const places = traces.map((trace, number) => `${several ? number + 1 : "weight"} ${placeText(trace, index)}`)
-  const moments = [sum.moment, sum.lockedMoment].map((values) => said(values[index]!, "moment", units))
-  const who = several ? "nose-down together" : "nose-down"
-  return `${fixed(time[index]!, 2)}\u00a0s: bow ${bow}, ${places.join(", ")}; ${who} ${moments[0]} free, ${moments[1]} locked.`
+  const [free, locked] = [sum.moment, sum.lockedMoment].map((values) => said(values[index]!, "moment", units))
+  if (others.length === 0) return words.at(when, bow, first, free!, locked!)
+  const places = [first, ...others].map((place, number) => words.numbered(number + 1, place))
+  return words.atOfSeveral(when, bow, places.join(", "), free!, locked!)
 }
 
 function placeText({ fromPlumb, held }: MotionTrace, index: number): string {
   const off = fromPlumb[index]! / DEGREE
-  const where =
-    Math.abs(off) < SAME_DEG ? "plumb" : `${fixed(Math.abs(off), 1)}° ${off > 0 ? "ahead of" : "behind"} plumb`
-  return where + (HELD[held[index]!] ?? "")
+  const size = `${fixed(Math.abs(off), 1)}°`
+  const where = Math.abs(off) < SAME_DEG ? words.isPlumb : (off > 0 ? words.ahead : words.behind)(size)
+  switch (held[index]) {
+    case 1:
+      return words.byFriction(where)
+    case 2:
+      return words.onStop(where)
+    default:
+      return where
+  }
 }
 
 /** The weight locked in its joint where it started, rad from plumb, positive forward. */
@@ -42,23 +51,25 @@ export const lockedFromPlumb = ({ fromPlumb, inBow }: MotionTrace, index: number
 export function motionCsv(names: readonly string[], traces: readonly MotionTrace[], sum: MomentSum): string {
   const inDegrees = (radians: Float64Array) => Array.from(radians, (value) => value / DEGREE)
   const { time, slope } = traces[0]!
+  const { csv } = words
+  const several = traces.length > 1
   return csvText([
-    { heading: "time s", values: time },
-    { heading: "slope deg", values: inDegrees(slope) },
+    { heading: csv.time, values: time },
+    { heading: csv.slope, values: inDegrees(slope) },
     ...traces.flatMap((trace, index) => {
-      const of = traces.length > 1 ? `${names[index]} ` : "weight "
+      const of = several ? names[index]! : csv.weight
       return [
-        { heading: `${of}from plumb deg`, values: inDegrees(trace.fromPlumb) },
-        { heading: `${of}in the bow's frame deg`, values: inDegrees(trace.inBow) },
-        ...(traces.length > 1
+        { heading: csv.fromPlumb(of), values: inDegrees(trace.fromPlumb) },
+        { heading: csv.inBow(of), values: inDegrees(trace.inBow) },
+        ...(several
           ? [
-              { heading: `${of}nose-down moment free N·m`, values: trace.moment },
-              { heading: `${of}nose-down moment locked N·m`, values: trace.lockedMoment },
+              { heading: csv.freeOf(of), values: trace.moment },
+              { heading: csv.lockedOf(of), values: trace.lockedMoment },
             ]
           : []),
       ]
     }),
-    { heading: "nose-down moment free N·m", values: sum.moment },
-    { heading: "nose-down moment locked N·m", values: sum.lockedMoment },
+    { heading: csv.free, values: sum.moment },
+    { heading: csv.locked, values: sum.lockedMoment },
   ])
 }

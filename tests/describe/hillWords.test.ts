@@ -1,5 +1,6 @@
 import { expect, test } from "vitest"
-import { hillSentence, hillTargetLabel, motionLabel } from "../../src/describe/hillWords"
+import { hillSentence } from "../../src/describe/hillText"
+import { hillTargetLabel, motionLabel } from "../../src/describe/hillWords"
 
 test("the target's label says up or down and how steep", () => {
   expect(hillTargetLabel(20)).toBe("target up the hill, 20°")

@@ -7,10 +7,13 @@ import { placesFor, swingMotions, type TryRange } from "../../scene/hills"
 import type { PartOf, Scene } from "../../scene/schema"
 import { newElement } from "../../scene/templates"
 import { useLive } from "../../state/useBench"
+import { hills } from "../../words/hills"
 import "../choice.css"
 import { HangAnswers } from "./HangAnswers"
 import { PlainNumber } from "./PlainNumber"
 import { useHangSearch } from "./useHangSearch"
+
+const words = hills.flattest
 
 /** What is hung: a new weight, all those on the rig as one kind, or the one at a path. */
 const NEW = "new"
@@ -32,9 +35,9 @@ export function FlattestHang() {
     bar.current.value = tried
   })
   const options = [
-    ...(swings.length > 1 ? [[ALL, "All swing weights on the rig, as one"]] : []),
+    ...(swings.length > 1 ? [[ALL, words.all]] : []),
     ...swings.map(({ path }) => [path, partTitle(scene, path)]),
-    [NEW, "A new swing weight"],
+    [NEW, words.fresh],
   ] as [string, string][]
   const what = options.some(([value]) => value === wanted) ? wanted! : options[0]![0]
   const { moving, swing } = useMemo(() => questionOf(scene, swings, what), [scene, swings, what])
@@ -51,31 +54,29 @@ export function FlattestHang() {
   }
   return (
     <section>
-      <h2 className="sheet-heading">Flattest hang</h2>
-      <p className="hills-note">
-        Tries every place, stem and bob for the least spread of the net lift. Joint, stop and the bob's size stay.
-      </p>
+      <h2 className="sheet-heading">{words.heading}</h2>
+      <p className="hills-note">{words.note}</p>
       <label className="hills-pick">
-        <span>What to hang</span>
+        <span>{words.what}</span>
         <select value={what} onChange={(event) => setWanted(event.target.value)}>
-          {options.map(([value, words]) => (
+          {options.map(([value, name]) => (
             <option key={value} value={value}>
-              {words}
+              {name}
             </option>
           ))}
         </select>
       </label>
-      <Range name="Stem" field={elementFields.swing.stemLengthMm} range={stem} onChange={setStem} />
-      <Range name="Bob" field={elementFields.swing.bobMassG} range={bob} onChange={setBob} />
+      <Range name={words.stem} field={elementFields.swing.stemLengthMm} range={stem} onChange={setStem} />
+      <Range name={words.bob} field={elementFields.swing.bobMassG} range={bob} onChange={setBob} />
       <fieldset className="checks hills-places">
-        <legend>Where to hang it</legend>
+        <legend>{words.where}</legend>
         {places.map((place) => (
           <label key={place.path} className="check">
             <input type="checkbox" checked={!left.has(place.path)} onChange={() => toggle(place.path)} />
             {hangPlaceText(place)}
           </label>
         ))}
-        {places.length === 0 && <p className="hills-note">This bow has no mount to hang a weight from.</p>}
+        {places.length === 0 && <p className="hills-note">{words.noMount}</p>}
       </fieldset>
       <div className="hills-buttons">
         <button
@@ -85,13 +86,13 @@ export function FlattestHang() {
             if (!searching && tried.length > 0) start()
           }}
         >
-          Search
+          {words.search}
         </button>
         {searching && (
           <>
-            <progress ref={bar} aria-label="Tries made" />
+            <progress ref={bar} aria-label={words.tries} />
             <button type="button" onClick={cancel}>
-              Cancel
+              {words.cancel}
             </button>
           </>
         )}
@@ -129,10 +130,15 @@ function Range({ name, field, range, onChange }: RangeProps) {
   return (
     <fieldset className="hills-range">
       <legend>{name}</legend>
-      <PlainNumber label="from" field={field} value={range.from} onChange={(from) => onChange({ ...range, from })} />
-      <PlainNumber label="to" field={field} value={range.to} onChange={(to) => onChange({ ...range, to })} />
       <PlainNumber
-        label="in steps of"
+        label={words.from}
+        field={field}
+        value={range.from}
+        onChange={(from) => onChange({ ...range, from })}
+      />
+      <PlainNumber label={words.to} field={field} value={range.to} onChange={(to) => onChange({ ...range, to })} />
+      <PlainNumber
+        label={words.step}
         field={stepField}
         value={range.step}
         onChange={(step) => onChange({ ...range, step })}

@@ -4,20 +4,24 @@ import { hangAnswerText, hangPlaceText, hangSizeText } from "../../describe/hill
 import type { FlattestHang } from "../../scene/hills"
 import { sameButPose } from "../../state/same"
 import { useBench, useLive } from "../../state/useBench"
+import { hills } from "../../words/hills"
 import { useProblem } from "../Problem"
 import type { Answered } from "./useHangSearch"
+
+const words = hills.flattest
 
 /** The best hang at each place, the flattest of all first, one press each. */
 export function HangAnswers({ asked, answer }: Answered) {
   const units = useLive(({ preferences }) => preferences)
   const stale = useLive(({ scene }) => !sameButPose(asked, scene))
   const { bestByPlace, now, complete, progress } = answer
+  const { tried, total } = progress
+  const spread = said(now.free.flatness, "moment", units)
   return (
     <>
       <p className="hills-words" role="status">
-        {complete ? `All ${progress.total} tries made.` : `Stopped after ${progress.tried} of ${progress.total} tries.`}{" "}
-        The best at each place; the spread as it is now is {said(now.free.flatness, "moment", units)}.
-        {stale && " The bow has changed since: search again to try one."}
+        {complete ? words.allTried(total, spread) : words.stopped(tried, total, spread)}
+        {stale && ` ${words.changed}`}
       </p>
       <ol className="hills-answers">
         {bestByPlace.map((hang) => (
@@ -34,7 +38,7 @@ function Hang({ hang, asked, stale }: { hang: FlattestHang; asked: Answered["ask
   const { problem, told } = useProblem()
   const name = `${hangPlaceText(hang.place)}, ${hangSizeText(hang.swing, units)}`
   const tryIt = () => {
-    told(hangWeight.run(bench, { asked, answer: hang, name }), `${name} hung. Undo takes it back.`)
+    told(hangWeight.run(bench, { asked, answer: hang, name }), words.hung(name))
   }
   return (
     <li className="hills-answer">
@@ -45,12 +49,12 @@ function Hang({ hang, asked, stale }: { hang: FlattestHang; asked: Answered["ask
       <button
         type="button"
         aria-disabled={stale}
-        aria-label={`Try: ${name}`}
+        aria-label={words.tryThis(name)}
         onClick={() => {
           if (!stale) tryIt()
         }}
       >
-        Try it
+        {words.tryIt}
       </button>
       {problem}
     </li>

@@ -1,7 +1,7 @@
-import { hangSentence, NO_SWING } from "../../describe/hillText"
-import { hillSentence } from "../../describe/hillWords"
+import { hangSentence, hillSentence } from "../../describe/hillText"
 import { partTitle } from "../../describe/partNames"
 import { useLive } from "../../state/useBench"
+import { hills } from "../../words/hills"
 
 /** What the picture shows of the swing weights, as the bow is held now. */
 export function HangWords() {
@@ -24,9 +24,9 @@ export function HangWords() {
   )
   return (
     <section>
-      <h2 className="sheet-heading">What the picture shows</h2>
+      <h2 className="sheet-heading">{hills.picture.heading}</h2>
       <p className="hills-words">{hillSentence(now.pose.slopeDeg)}</p>
-      {sentences.length === 0 ? <p className="hills-note">{NO_SWING}</p> : null}
+      {sentences.length === 0 ? <p className="hills-note">{hills.picture.noSwing}</p> : null}
       {sentences.map((sentence) => (
         <p key={sentence} className="hills-words">
           {sentence}

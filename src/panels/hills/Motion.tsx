@@ -2,8 +2,11 @@ import { useMemo, useState } from "react"
 import { partTitle } from "../../describe/partNames"
 import { swingMotions } from "../../scene/hills"
 import { useLive } from "../../state/useBench"
+import { hills } from "../../words/hills"
 import type { SaveTable } from "./HillsSheet"
 import { type Mover, Moving } from "./Moving"
+
+const words = hills.motion
 
 /** The swing weights while the bow is raised or lowered. */
 export function Motion({ onSave }: { onSave: SaveTable }) {
@@ -17,14 +20,14 @@ export function Motion({ onSave }: { onSave: SaveTable }) {
   if (motions.length === 0) return null
   return (
     <section>
-      <h2 className="sheet-heading">{movers.length > 1 ? "Swing weights" : "Swing weight"} in motion</h2>
+      <h2 className="sheet-heading">{movers.length > 1 ? words.headingOfSeveral : words.heading}</h2>
       {movers.length > 1 && (
         <label className="hills-pick">
-          <span>Close-up of</span>
+          <span>{words.closeUp}</span>
           <select value={chosen?.path} onChange={(event) => setPath(event.target.value)}>
             {movers.map(({ path: each, title }, index) => (
               <option key={each} value={each}>
-                {index + 1}: {title}
+                {words.listed(index + 1, title)}
               </option>
             ))}
           </select>
@@ -32,7 +35,7 @@ export function Motion({ onSave }: { onSave: SaveTable }) {
       )}
       {still.map(({ path: each, title }) => (
         <p key={each} className="hills-note">
-          {title}: at this cant its ball joint leans sideways on its stop. It counts as locked and is left out.
+          {words.still(title)}
         </p>
       ))}
       {chosen !== undefined && (

@@ -1,5 +1,6 @@
 import { type Ref, useImperativeHandle, useRef } from "react"
 import type { SwingWeight } from "../../core/swing"
+import { hills } from "../../words/hills"
 
 export interface PictureRun {
   /** The bow's slope and the weight's angle in the bow's frame, positive forward, rad. */
@@ -38,10 +39,10 @@ export function MotionPicture({ weight, locked, slope, inBow, ref }: Props) {
     <svg className="motion-picture" viewBox="-2.3 -0.75 4.6 2.1" aria-hidden="true">
       <line className="motion-plumb" x1={0} y1={0} x2={0} y2={1.3} />
       <text className="motion-plumb-word" x={0.06} y={1.3}>
-        plumb
+        {hills.motion.plumb}
       </text>
       <text x={2.2} y={-0.55} textAnchor="end">
-        to the target →
+        {hills.motion.toTarget}
       </text>
       <g ref={bow} transform={turn(slope)}>
         <line className="motion-bow" x1={-2} y1={0} x2={2} y2={0} />

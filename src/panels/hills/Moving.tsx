@@ -1,11 +1,13 @@
 import { useCallback, useMemo, useRef, useState } from "react"
 import { RADIAN_PER_DEGREE } from "../../core/constants"
 import { type MotionModel, restAngle } from "../../core/swing/motion"
-import { fixed, shownUnit } from "../../describe/format"
+import { fixed, shownUnit, withUnit } from "../../describe/format"
 import { motionCsv, motionPointText } from "../../describe/motionText"
 import type { NumberField } from "../../scene/fields"
 import type { SwingMotion } from "../../scene/hills"
 import { useBench, useLive } from "../../state/useBench"
+import { hills } from "../../words/hills"
+import { plot } from "../../words/plot"
 import { Plot, type PlotRun } from "../plot/Plot"
 import type { SaveTable } from "./HillsSheet"
 import { angleContent, momentContent, motionPlots } from "./motionContent"
@@ -15,9 +17,10 @@ import { PlainNumber } from "./PlainNumber"
 import { createPlayer } from "./playMotion"
 import { useMotionRun } from "./useMotionRun"
 
+const words = hills.motion
 const own = { coarse: 10, whole: false, fallback: undefined } as const
-const slopeField: NumberField = { label: "slope", quantity: "angle", min: -80, max: 80, step: 1, ...own }
-const rateField: NumberField = { label: "rate", quantity: "angle", min: 1, max: 360, step: 5, ...own }
+const slopeField: NumberField = { label: words.to, quantity: "angle", min: -80, max: 80, step: 1, ...own }
+const rateField: NumberField = { label: words.rate, quantity: "angle", min: 1, max: 360, step: 5, ...own }
 
 /** A swing weight whose motion can be followed. */
 export interface Mover extends SwingMotion {
@@ -77,7 +80,7 @@ export function Moving({ movers, chosen, startDeg, onSave }: Props) {
   const alike = {
     say,
     start: at,
-    xAxis: { label: "time, s", span: [0, seconds] as const, decimals: 1 },
+    xAxis: { label: plot.time, span: [0, seconds] as const, decimals: 1 },
   }
   return (
     <>
@@ -90,14 +93,14 @@ export function Moving({ movers, chosen, startDeg, onSave }: Props) {
           inBow={trace?.inBow[at] ?? rest}
         />
       )}
-      <PlainNumber label="To a slope of" field={slopeField} value={toDeg} onChange={setToDeg} />
-      <PlainNumber label="No faster than, each second" field={rateField} value={degreesASecond} onChange={setRate} />
+      <PlainNumber label={words.to} field={slopeField} value={toDeg} onChange={setToDeg} />
+      <PlainNumber label={words.rate} field={rateField} value={degreesASecond} onChange={setRate} />
       <div className="hills-buttons">
         <button type="button" onClick={() => aim({ toDeg, degreesASecond })}>
-          {going ? "Go there instead" : "Start"}
+          {going ? words.instead : words.start}
         </button>
         <button type="button" aria-disabled={run === null} onClick={reset}>
-          Reset
+          {words.reset}
         </button>
         {run !== null && (
           <button
@@ -113,54 +116,46 @@ export function Moving({ movers, chosen, startDeg, onSave }: Props) {
               )
             }
           >
-            Save CSV
+            {plot.save}
           </button>
         )}
       </div>
-      <p className="hills-note">While this plays, the big figures stay those of the bow as it is held.</p>
+      <p className="hills-note">{words.figuresStay}</p>
       {calm && run !== null && (
         <div className="hills-buttons">
           <button type="button" aria-disabled={at === 0} onClick={() => step(-1)}>
-            Step back
+            {words.back}
           </button>
           <button type="button" aria-disabled={at === clockOf(run).time.length - 1} onClick={() => step(1)}>
-            Step on
+            {words.on}
           </button>
-          <output className="hills-note">{fixed(clockOf(run).time[at]!, 2)}&nbsp;s in the picture</output>
+          <output className="hills-note">{words.inPicture(withUnit(fixed(clockOf(run).time[at]!, 2), "s"))}</output>
         </div>
       )}
       {run === null || contents === null || made === null ? (
-        <p className="hills-note">
-          The bow in the main picture is moved with it, and goes back to how it is held once that is over. Dashed: the
-          weight locked in its joint where it hangs now. The traces run once the bow moves.
-        </p>
+        <p className="hills-note">{words.before}</p>
       ) : (
         <>
           {movers.length > 1 && (
             <p className="hills-note">
-              {movers.map(({ title }, index) => `${index + 1}: ${title}`).join(". ")}. Lines that lie on each other have
-              one name.
+              {words.sharedNames(movers.map(({ title }, index) => words.listed(index + 1, title)).join(". "))}
             </p>
           )}
           <Plot
             ref={angles}
-            name="Angle from plumb against time"
+            name={words.angles}
             content={contents.angle}
-            yAxis={{ label: "from plumb, °", span: made.angleSpan, decimals: 1 }}
+            yAxis={{ label: words.fromPlumb, span: made.angleSpan, decimals: 1 }}
             {...alike}
           />
           <Plot
             ref={moments}
-            name="Nose-down moment against time"
+            name={words.moments}
             content={contents.moment}
-            yAxis={{ label: `nose-down, ${unit}`, span: made.momentSpan, decimals }}
+            yAxis={{ label: words.noseDown(unit), span: made.momentSpan, decimals }}
             {...alike}
           />
-          <p className="hills-note">
-            {movers.length > 1
-              ? "The moment is what all the weights together bring on the grip, with all it takes to move them; thin, each by itself. Dashed: all of them locked where they started."
-              : "The moment is what the weight brings on the grip, with all it takes to move it. Dashed: the weight locked where it started."}
-          </p>
+          <p className="hills-note">{movers.length > 1 ? words.momentNoteOfSeveral : words.momentNote}</p>
         </>
       )}
     </>

@@ -4,9 +4,13 @@ import { flatnessSentence, slopeCsv, slopePointText } from "../../describe/hillT
 import { compareSlopes, FLATNESS_DEG, type SlopeCurve, STEEPEST_DEG } from "../../scene/hills"
 import { beside } from "../../state/compared"
 import { useLive } from "../../state/useBench"
+import { hills } from "../../words/hills"
+import { plot } from "../../words/plot"
 import { Plot } from "../plot/Plot"
 import type { PlotContent, PlotLine } from "../plot/plotted"
 import type { SaveTable } from "./HillsSheet"
+
+const words = hills.slopes
 
 /** Net lift at full draw against slope: this rig, and with its swing weights locked and gone. */
 export function SlopePlot({ onSave }: { onSave: SaveTable }) {
@@ -30,44 +34,40 @@ export function SlopePlot({ onSave }: { onSave: SaveTable }) {
       ...more,
     })
     const others = [
-      line("locked", slopes.locked, { dash: [8, 5] }),
-      line("without", slopes.without, { dash: [2, 4], ink: "--ink-soft" }),
+      line(words.locked, slopes.locked, { dash: [8, 5] }),
+      line(words.without, slopes.without, { dash: [2, 4], ink: "--ink-soft" }),
     ]
     return {
       x: slopes.slopesDeg,
       lines: [
-        line("this rig", slopes.free, { width: 2.5 }),
+        line(words.rig, slopes.free, { width: 2.5 }),
         ...(slopes.hasSwing ? others : []),
-        ...(other === undefined ? [] : [line("held", other, { ink: "--compared", width: 2, dash: [10, 3, 2, 3] })]),
+        ...(other === undefined ? [] : [line(plot.held, other, { ink: "--compared", width: 2, dash: [10, 3, 2, 3] })]),
       ],
-      marks: [{ kind: "upright", x: slopeDeg, text: "now" }],
+      marks: [{ kind: "upright", x: slopeDeg, text: plot.now }],
     }
   }, [slopes, other, slopeDeg, factor])
   const say = useCallback((index: number) => slopePointText(slopes, index, units, other), [slopes, other, units])
   return (
     <section>
-      <h2 className="sheet-heading">Net lift on slopes, at full draw</h2>
+      <h2 className="sheet-heading">{words.heading}</h2>
       <Plot
-        name="Net lift against slope"
+        name={words.name}
         content={content}
         say={say}
         start={Math.round(Math.min(STEEPEST_DEG, Math.max(-STEEPEST_DEG, slopeDeg))) + STEEPEST_DEG}
-        xAxis={{ label: "slope, ° (front down − / up +)", span: [-STEEPEST_DEG, STEEPEST_DEG], decimals: 0 }}
-        yAxis={{ label: `net lift, ${unit}`, decimals }}
+        xAxis={{ label: words.along, span: [-STEEPEST_DEG, STEEPEST_DEG], decimals: 0 }}
+        yAxis={{ label: words.netLift(unit), decimals }}
       />
       <dl className="figure-rows">
-        <Spread name={`Spread over ±${FLATNESS_DEG}°, this rig`} of="free" curve={slopes.free} />
-        {slopes.hasSwing && <Spread name="The same, weight locked" of="locked" curve={slopes.locked} />}
-        {slopes.hasSwing && <Spread name="The same, without it" of="without" curve={slopes.without} />}
-        {other !== undefined && <Spread name="The setup held to compare" of="held" curve={other} />}
+        <Spread name={words.spread(FLATNESS_DEG)} of="free" curve={slopes.free} />
+        {slopes.hasSwing && <Spread name={words.spreadLocked} of="locked" curve={slopes.locked} />}
+        {slopes.hasSwing && <Spread name={words.spreadWithout} of="without" curve={slopes.without} />}
+        {other !== undefined && <Spread name={words.spreadHeld} of="held" curve={other} />}
       </dl>
-      <p className="hills-note">
-        {slopes.hasSwing
-          ? flatnessSentence(slopes, units)
-          : "The spread is the largest less the smallest net lift; 0 is a bow that holds alike on every slope."}
-      </p>
+      <p className="hills-note">{slopes.hasSwing ? flatnessSentence(slopes, units) : words.spreadNote}</p>
       <button type="button" onClick={() => onSave("net-lift-on-slopes", slopeCsv(slopes, other))}>
-        Save CSV
+        {plot.save}
       </button>
     </section>
   )

@@ -1,8 +1,10 @@
 import type { MotionTrace } from "../../core/swing/motion"
 import { lockedFromPlumb } from "../../describe/motionText"
+import { hills } from "../../words/hills"
 import type { PlotContent, PlotLine } from "../plot/plotted"
 import { clockOf, type MotionRun } from "./motionRun"
 
+const words = hills.motion
 const DEGREE = Math.PI / 180
 
 /** Part of the height kept free above the curves for the words that stand there. */
@@ -40,14 +42,14 @@ export function motionPlots(run: MotionRun, factor: number): MotionPlots {
   const name = (numbers: readonly number[], only: string) => (alone ? only : numbers.join(" + "))
   const angles = groups(traces, ({ fromPlumb }) => fromPlumb)
   const locks = groups(traces, lockedAngles)
-  const bow: Curve = { name: "bow", values: degrees(slope) }
-  const free = angles.map(({ numbers, values }) => ({ name: name(numbers, "weight"), values: degrees(values) }))
+  const bow: Curve = { name: words.bow, values: degrees(slope) }
+  const free = angles.map(({ numbers, values }) => ({ name: name(numbers, words.weight), values: degrees(values) }))
   const locked = locks.map(({ numbers, values }) => ({
-    name: alone || locks.length === 1 ? "locked" : `locked ${numbers.join(" + ")}`,
+    name: alone || locks.length === 1 ? words.locked : words.lockedOf(numbers.join(" + ")),
     values: degrees(values),
   }))
-  const total: Curve = { name: alone ? "free" : "all free", values: moments(sum.moment) }
-  const totalLocked: Curve = { name: alone ? "locked" : "all locked", values: moments(sum.lockedMoment) }
+  const total: Curve = { name: alone ? words.free : words.allFree, values: moments(sum.moment) }
+  const totalLocked: Curve = { name: alone ? words.locked : words.allLocked, values: moments(sum.lockedMoment) }
   const each = alone
     ? []
     : traces.map(({ moment }, index): Curve => ({ name: String(index + 1), values: moments(moment) }))
@@ -114,7 +116,7 @@ export const momentContent = (plots: MotionPlots, count: number, at: number | nu
 })
 
 const marks = ({ still, seconds }: MotionPlots, at: number | null): PlotContent["marks"] => [
-  { kind: "upright", x: still, text: "bow still" },
+  { kind: "upright", x: still, text: words.bowStill },
   ...(at === null ? [] : [{ kind: "upright", x: seconds[at]!, text: "" } as const]),
 ]
 
