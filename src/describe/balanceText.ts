@@ -1,4 +1,5 @@
 import { localNumber } from "../words/numbers"
+import { verdict as say } from "../words/verdict"
 import type { Shown, UnitChoice } from "./format"
 import { said, shownUnit } from "./format"
 
@@ -15,7 +16,7 @@ export interface Verdict {
 }
 
 /** What a verdict adds on a number that hangs on what was assumed of the riser. */
-export const AS_ASSUMED = "if the riser is as assumed"
+export const AS_ASSUMED = say.assumed
 
 /** A verdict on a measured bow's number with that ±: one that no reading determines stands neither inside nor outside. */
 export const withSpread = (verdict: Verdict, spread: number | undefined): Verdict =>
@@ -32,11 +33,6 @@ interface Misses {
   readonly over: string
 }
 
-const FORWARD: Misses = { under: "too far back", over: "too far forward" }
-const UP: Misses = { under: "too low", over: "too high" }
-const SIDE: Misses = { under: "too far left", over: "too far right" }
-const LIFT: Misses = { under: "too little lift", over: "too much lift" }
-
 /**
  * Nose-up or nose-down moment, N·m, that counts as balanced at full draw. At a holding force of 150 N it moves the
  * pressure point in the grip by a third of a millimetre, less than a hand is put back to (common practice, no source).
@@ -45,32 +41,32 @@ export const BALANCED_NM = 0.05
 
 /** Balance point ahead of the grip, mm, against its target. */
 export const forwardVerdict = (mm: number, target: Span | undefined, units: UnitChoice): Verdict =>
-  spanVerdict(mm, target, "length", FORWARD, units)
+  spanVerdict(mm, target, "length", say.forward, units)
 
 /** Balance point above the grip, mm, against its target. */
 export const upVerdict = (mm: number, target: Span | undefined, units: UnitChoice): Verdict =>
-  spanVerdict(mm, target, "length", UP, units)
+  spanVerdict(mm, target, "length", say.up, units)
 
 /** Balance point to the right of the grip, mm, against its target. */
 export const sideVerdict = (mm: number, target: Span | undefined, units: UnitChoice): Verdict =>
-  spanVerdict(mm, target, "length", SIDE, units)
+  spanVerdict(mm, target, "length", say.side, units)
 
 /** Net lift at full draw, N·m, against its target. */
 export const netLiftVerdict = (nm: number, target: Span | undefined, units: UnitChoice): Verdict =>
-  spanVerdict(nm, target, "moment", LIFT, units)
+  spanVerdict(nm, target, "moment", say.lift, units)
 
 /** What the front does at full draw if the hand lets it, from the net lift in N·m. */
 export function netLiftWords(nm: number): string {
-  if (Math.abs(nm) <= BALANCED_NM) return "balanced"
-  return nm > 0 ? "front rises" : "front drops"
+  if (Math.abs(nm) <= BALANCED_NM) return say.balanced
+  return nm > 0 ? say.rises : say.drops
 }
 
 /** Mass in g against the most it may be. */
 export function massVerdict(massG: number, maxG: number | undefined, units: UnitChoice): Verdict {
-  if (maxG === undefined) return { standing: "untargeted", words: "no limit set", target: null }
-  const target = `at most ${trimmed(maxG, "mass", units)}`
-  if (massG <= maxG) return { standing: "inside", words: "within the limit", target }
-  return { standing: "over", words: `${missed(massG - maxG, "mass", units)} too heavy`, target }
+  if (maxG === undefined) return { standing: "untargeted", words: say.noLimit, target: null }
+  const target = say.atMost(trimmed(maxG, "mass", units))
+  if (massG <= maxG) return { standing: "inside", words: say.within, target }
+  return { standing: "over", words: missed(massG - maxG, "mass", say.heavy, units), target }
 }
 
 function spanVerdict(
@@ -80,30 +76,30 @@ function spanVerdict(
   misses: Misses,
   units: UnitChoice,
 ): Verdict {
-  if (span === undefined) return { standing: "untargeted", words: "no target set", target: null }
-  const target = `target ${spanText(span, quantity, units)}`
+  if (span === undefined) return { standing: "untargeted", words: say.noTarget, target: null }
+  const target = say.target(spanText(span, quantity, units))
   if (value < span[0]) {
-    return { standing: "under", words: `${missed(span[0] - value, quantity, units)} ${misses.under}`, target }
+    return { standing: "under", words: missed(span[0] - value, quantity, misses.under, units), target }
   }
   if (value > span[1]) {
-    return { standing: "over", words: `${missed(value - span[1], quantity, units)} ${misses.over}`, target }
+    return { standing: "over", words: missed(value - span[1], quantity, misses.over, units), target }
   }
-  return { standing: "inside", words: "inside the target", target }
+  return { standing: "inside", words: say.inside, target }
 }
 
 /** "40–80 mm", "−5 to 5 mm" where a dash would be read as a sign, "0 mm" for a target of one value. */
 export function spanText([from, to]: Span, quantity: Shown, units: UnitChoice): string {
-  const low = bare(from, quantity, units)
-  if (from === to) return trimmed(to, quantity, units)
-  return `${low}${from < 0 || to < 0 ? " to " : "–"}${trimmed(to, quantity, units)}`
+  const [low, high] = [bare(from, quantity, units), trimmed(to, quantity, units)]
+  if (from === to) return high
+  return from < 0 || to < 0 ? say.fromTo(low, high) : `${low}–${high}`
 }
 
-/** A miss so small that it would be shown as none is still a miss. */
-function missed(by: number, quantity: Shown, units: UnitChoice): string {
+/** A miss, and which way. One so small that it would be shown as none is still a miss. */
+function missed(by: number, quantity: Shown, way: string, units: UnitChoice): string {
   const { factor, decimals } = shownUnit(quantity, units)
   const smallest = 10 ** -decimals
-  if (by * factor >= smallest / 2) return said(by, quantity, units)
-  return `less than ${said(smallest / factor, quantity, units)}`
+  const shown = by * factor >= smallest / 2
+  return say.missed(shown ? said(by, quantity, units) : say.lessThan(said(smallest / factor, quantity, units)), way)
 }
 
 /** A chosen number without the zeros that only a measured one needs. */

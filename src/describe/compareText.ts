@@ -1,3 +1,4 @@
+import { beside } from "../words/beside"
 import { fixed, type Shown, shownUnit, type UnitChoice } from "./format"
 
 /** A number of the setup beside, and how the present one differs from it. */
@@ -23,8 +24,8 @@ export function besideText(now: number, other: number, quantity: Shown, units: U
 
 /** "held 58.0, change +4.0", or "there …" of one only looked at: for the eye and the ear alike. */
 export function besideSentence({ other, change }: BesideText, which: "held" | "there" = "held"): string {
-  return `${which} ${other}, ${change === "±0" ? "the same" : `change ${change}`}`
+  return beside[which](other, change === "±0" ? beside.same : beside.change(change))
 }
 
 /** How the picture marks the other setup's balance point. */
-export const HELD_POINT = "other setup balances here"
+export const HELD_POINT = beside.here

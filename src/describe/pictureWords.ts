@@ -1,3 +1,5 @@
+import { localNumber } from "../words/numbers"
+import { picture } from "../words/picture"
 import { fixed, type UnitChoice } from "./format"
 import { aheadWords, short, sideWords } from "./placeWords"
 
@@ -11,11 +13,11 @@ export const SIDE_SAID = 1.5
 export function armLabel(forward: number, side: number, units: UnitChoice, tilted = false): string {
   const ahead = aheadWords(forward, units)
   const words = Math.abs(side) < SIDE_SAID ? ahead : `${ahead}, ${sideWords(side, units)}`
-  return tilted ? `${words} on the level` : words
+  return tilted ? picture.onLevel(words) : words
 }
 
 /** The zone of wanted balance points; "target" alone is what is shot at. */
-export const BALANCE_TARGET = "balance target"
+export const BALANCE_TARGET = picture.zone
 
 /** "pitch 2.3×": a turn resistance as a multiple of the bow without its rig. */
 export const turnLabel = (name: string, multiple: number): string =>
@@ -23,4 +25,6 @@ export const turnLabel = (name: string, multiple: number): string =>
 
 /** A distance along the ground, m: "0.5 m", "20 in". */
 export const groundLabel = (distance: number, units: UnitChoice): string =>
-  units.lengthUnit === "mm" ? `${distance}\u00a0m` : short(Math.round(distance / 0.0254) * 25.4, "length", units)
+  units.lengthUnit === "mm"
+    ? `${localNumber(String(distance))}\u00a0m`
+    : short(Math.round(distance / 0.0254) * 25.4, "length", units)

@@ -1,3 +1,4 @@
+import { beside } from "../words/beside"
 import { fixed } from "./format"
 
 /**
@@ -5,7 +6,7 @@ import { fixed } from "./format"
  * none to compare with.
  */
 export const multipleText = (inertia: number, bare: number): string =>
-  bare > 0 ? `${fixed(inertia / bare, 2)}× the bare bow` : "–"
+  bare > 0 ? beside.bare(`${fixed(inertia / bare, 2)}×`) : "–"
 
 /**
  * The end of a scale of multiples that holds `largest`: one of a few, far apart, so that it seldom changes under a

@@ -1,4 +1,4 @@
-import type { ReactNode } from "react"
+import { lazy, type ReactNode, Suspense } from "react"
 import { type Span, sideVerdict, upVerdict, type Verdict } from "../describe/balanceText"
 import type { UnitChoice } from "../describe/format"
 import { type ReadoutKey, readouts } from "../describe/readouts"
@@ -9,6 +9,8 @@ import { Readout } from "./Readout"
 import "./sheet.css"
 import { TurnBars } from "./TurnBars"
 import { VerdictLine } from "./Verdict"
+
+const Meanings = lazy(() => import("./Meanings"))
 
 const atPose: readonly ReadoutKey[] = ["armForwardMm", "armSideMm", "noseDownNm", "cantRightNm", "holdForceN"]
 const atFullDraw: readonly ReadoutKey[] = [
@@ -76,14 +78,9 @@ function Group({ name, keys, children }: { name: string; keys: readonly ReadoutK
         <summary>
           What is this?<span className="visually-hidden"> {name}</span>
         </summary>
-        <dl>
-          {keys.map((key) => (
-            <div key={key}>
-              <dt>{readouts[key].label}</dt>
-              <dd>{readouts[key].meaning}</dd>
-            </div>
-          ))}
-        </dl>
+        <Suspense fallback={null}>
+          <Meanings keys={keys} />
+        </Suspense>
       </details>
     </section>
   )

@@ -1,3 +1,4 @@
+import type { PointerEvent } from "react"
 import { show } from "../describe/format"
 import { type ReadoutKey, readouts } from "../describe/readouts"
 import type { Seldom } from "../state/frame"
@@ -19,7 +20,7 @@ interface Props {
  * on the page already: a key is there once.
  */
 export function Readout({ of: key, sign = false, again = false }: Props) {
-  const { of, quantity, meaning } = readouts[key]
+  const { of, quantity } = readouts[key]
   const value = useLive((state) => of(figures(state)))
   const preferences = usePreferences()
   const annotated = useSeldom(isAnnotated)
@@ -31,7 +32,7 @@ export function Readout({ of: key, sign = false, again = false }: Props) {
       className="readout"
       data-readout={again ? undefined : key}
       data-value={again ? undefined : value}
-      title={meaning}
+      onPointerEnter={(event) => explain(event, key)}
     >
       <span className="readout-number">{plus + text}</span>
       {unit !== "" && <span className="readout-unit"> {unit}</span>}
@@ -43,6 +44,12 @@ export function Readout({ of: key, sign = false, again = false }: Props) {
       )}
     </span>
   )
+}
+
+/** What a number is, as the tip of who points at it: there well before a browser shows one. */
+async function explain({ currentTarget }: PointerEvent<HTMLElement>, key: ReadoutKey) {
+  const { meanings } = await import("../describe/meanings")
+  currentTarget.title = meanings[key]
 }
 
 /** Whether a number has anything beside it: asked once for all of that, as most benches have none of it. */

@@ -8,6 +8,7 @@ import type { Evaluation, WeighedPart } from "../scene/evaluate"
 import { mountNames } from "../scene/mountNames"
 import type { MountName, Scene } from "../scene/schema"
 import { type Slot, slotNamed } from "../scene/slots"
+import { picture as words } from "../words/picture"
 import type { Handle, HandleKind, Pane } from "./handle"
 import { nockAt, onString, pullEnd } from "./pull"
 import { chainReach, turningRadii } from "./reach"
@@ -49,13 +50,15 @@ export function handlesOf(scene: Scene, { now }: Evaluation, chosen: string | nu
     const name = nameOf(path)
     const seen: Pane = onArm(path) ? "top" : "side"
     if (hung !== undefined) {
-      put("length", `${path}:stemLengthMm`, `${name} stem length`, "side", (mm) =>
+      put("length", `${path}:stemLengthMm`, words.handle(name, words.stem), "side", (mm) =>
         along(hung.hinge, hung.rest.direction, mm * MM),
       )
     }
     if (axis === undefined) return
     if (kind === "rod" || kind === "extender") {
-      put("length", `${path}:lengthMm`, `${name} length`, seen, (mm) => along(axis.start, axis.direction, mm * MM))
+      put("length", `${path}:lengthMm`, words.handle(name, words.length), seen, (mm) =>
+        along(axis.start, axis.direction, mm * MM),
+      )
     }
     if (kind === "weights") {
       const thickness = (slot(`${path}:thicknessMm`)?.value ?? 0) * MM
@@ -74,10 +77,10 @@ export function handlesOf(scene: Scene, { now }: Evaluation, chosen: string | nu
     const angleNow = (name: string) => slot(`${arm}:${name}`)?.value ?? 0
     const { far, near } = turningRadii(chainReach(now.parts, arm, root))
     const direction = (splay: number, droop: number) => armDirection(splay * DEGREE, droop * DEGREE, side)
-    put("angle", `${arm}:splayDeg`, `${nameOf(arm)} splay`, "top", (deg) =>
+    put("angle", `${arm}:splayDeg`, words.handle(nameOf(arm), words.splay), "top", (deg) =>
       along(root, direction(deg, angleNow("droopDeg")), near),
     )
-    put("angle", `${arm}:droopDeg`, `${nameOf(arm)} droop`, "side", (deg) =>
+    put("angle", `${arm}:droopDeg`, words.handle(nameOf(arm), words.droop), "side", (deg) =>
       along(root, direction(angleNow("splayDeg"), deg), far),
     )
   }
@@ -94,26 +97,26 @@ export function handlesOf(scene: Scene, { now }: Evaluation, chosen: string | nu
       along(at, mountDirection(pitch * DEGREE, yaw * DEGREE), radius)
     const tilted = (deg: number) => pointing(deg, mount.yawDeg, far)
     const turned = (deg: number) => pointing(mount.pitchDeg, deg, near)
-    put("place", `${owner}:atMm.up`, `${title} height`, "side", (mm) => [at[0], mm * MM, at[2]])
-    put("place", `${owner}:atMm.forward`, `${title} forward`, "side", (mm) =>
+    put("place", `${owner}:atMm.up`, words.handle(title, words.height), "side", (mm) => [at[0], mm * MM, at[2]])
+    put("place", `${owner}:atMm.forward`, words.handle(title, words.forward), "side", (mm) =>
       add([mm * MM, at[1], at[2]], [0, -BELOW_MOUNT, 0]),
     )
     // A chain that ends where it begins, such as a swing weight alone, is the same whichever way its mount points.
     if (reach === 0) return
-    put("angle", `${owner}:pitchDeg`, `${title} tilt up`, "side", tilted, at)
-    put("angle", `${owner}:yawDeg`, `${title} turn left`, "top", turned, at)
+    put("angle", `${owner}:pitchDeg`, words.handle(title, words.tilt), "side", tilted, at)
+    put("angle", `${owner}:yawDeg`, words.handle(title, words.turn), "top", turned, at)
   }
 
   /** The nock, and once the bow is drawn what decides where the pull passes the grip. */
   const stringHandles = () => {
     const { limbs } = now
-    put("draw", "pose:draw", "Draw", "side", (fraction) => nockAt(scene, fraction))
+    put("draw", "pose:draw", words.draw, "side", (fraction) => nockAt(scene, fraction))
     if (limbs.drawFraction === 0) return
     const nock = nockPoint(scene.bow, limbs)
     const height = (mm: number) => onString(limbs, mm)
     const elbow = (deg: number) => pullEnd(nock, deg)
-    put("length", "bow:nockHeightMm", "Nock height above the grip", "side", height, null, true)
-    put("angle", "archer:elbowElevationDeg", "Draw elbow above the arrow line", "side", elbow, null, true)
+    put("length", "bow:nockHeightMm", words.nock, "side", height, null, true)
+    put("angle", "archer:elbowElevationDeg", words.elbow, "side", elbow, null, true)
   }
 
   const used = new Set(scene.rig.filter(({ chain }) => chain.length > 0).map(({ mount }) => mount))

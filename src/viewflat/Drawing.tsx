@@ -10,6 +10,7 @@ import { pullLine } from "../picture/pull"
 import type { Evaluation } from "../scene/evaluate"
 import type { Played } from "../state/played"
 import type { Preferences } from "../state/preferences"
+import { picture } from "../words/picture"
 import { BalanceMark, MomentArm } from "./Balance"
 import { bandOf } from "./band"
 import { corners } from "./bodies"
@@ -17,7 +18,7 @@ import { contentsOf } from "./contents"
 import { boxOf, flatten, type Frames, onPage, type Page } from "./frames"
 import { Ground } from "./Ground"
 import { BUTT, hillPoints, onHill } from "./hill"
-import { around, type Box, type LabelWish, placeLabels } from "./labels"
+import { around, type Box, type LabelWish, labelWidth, placeLabels } from "./labels"
 import { placeMomentArm } from "./momentArm"
 import { drawnBoxes, partWishes } from "./partLabels"
 import { pathThrough } from "./outline"
@@ -62,6 +63,7 @@ export function Drawing({ evaluation, played, other, frames, page, preferences, 
   const balance = draws.side(now.centre)
   const roomy = page.width >= ROOMY.width && page.height >= ROOMY.height
   const above = boxOf(frames.top, contents.top.extent, 0)
+  const captionWidth = labelWidth(picture.above)
   const caption = { x: above.right, y: frames.top.y + 26 }
   // Under the side drawing, and under the one from above too where that reaches beside it.
   const beneath = boxOf(frames.side, contents.side.extent, GROUND_GAP).bottom
@@ -94,7 +96,7 @@ export function Drawing({ evaluation, played, other, frames, page, preferences, 
     }
     if (show.ground && hill !== null) {
       const top = onPage(frames.side, onHill(hill, hill.target, BUTT.above + BUTT.half))
-      wishes.push({ id: "hill target", text: hillTargetLabel(hill.slopeDeg), at: { x: top.x, y: top.y - 6 } })
+      wishes.push({ id: "hill-target", text: hillTargetLabel(hill.slopeDeg), at: { x: top.x, y: top.y - 6 } })
     }
     wishes.push(...partWishes(evaluation, draws, preferences))
     const taken: Box[] = [
@@ -103,7 +105,7 @@ export function Drawing({ evaluation, played, other, frames, page, preferences, 
       ...drawnBoxes(evaluation, draws),
       around(balance, 24, 24),
       around(grip, 16, 16),
-      around({ x: caption.x - 36, y: caption.y - 4 }, 76, 16),
+      around({ x: caption.x - captionWidth / 2, y: caption.y - 4 }, captionWidth + 8, 16),
     ]
     // The ground's line, with its marks and words.
     if (show.ground && hill === null) taken.push({ left: 0, right: page.width, top: floor - 16, bottom: floor + 26 })
@@ -182,7 +184,7 @@ export function Drawing({ evaluation, played, other, frames, page, preferences, 
       <BalanceMark at={draws.top(now.centre)} />
       {roomy && (
         <text className="flat-caption" textAnchor="end" {...caption}>
-          from above
+          {picture.above}
         </text>
       )}
       {show.labels &&

@@ -1,20 +1,21 @@
-import { type PointerEvent, useEffect, useId, useLayoutEffect, useRef, useState } from "react"
+import { lazy, type PointerEvent, Suspense, useEffect, useId, useLayoutEffect, useRef, useState } from "react"
 import { hover, select } from "../commands/bench"
-import { pictureText } from "../describe/pictureText"
 import { buttonsBox, figuresPlace, STACKED } from "../picture/figuresPlace"
 import type { Projector } from "../picture/projector"
 import type { Pose } from "../scene/schema"
 import { beside } from "../state/compared"
 import { pictured, playedNow } from "../state/played"
 import { givePoint } from "../state/picking"
-import { spreads } from "../state/spreads"
 import { useBench, useLive, usePreferences } from "../state/useBench"
+import { picture } from "../words/picture"
 import { Drawing } from "./Drawing"
 import "./flat.css"
 import type { Page, Size } from "./frames"
 import { createFraming } from "./framing"
 import { createFlatProjector } from "./projector"
 import { useSize } from "./useSize"
+
+const InWords = lazy(() => import("./InWords"))
 
 /** Along the bottom are buttons, or the notice that there is no 3D. Over a bare drawing lies nothing. */
 function pageOf({ width, height }: Size, bare: boolean): Page {
@@ -47,7 +48,6 @@ interface Props {
  */
 export function FlatView({ onProjector, bare = false }: Props) {
   const bench = useBench()
-  const held = useLive((state) => state.evaluation)
   const evaluation = useLive(pictured)
   const played = useLive(playedNow)
   const other = useLive(beside)
@@ -95,7 +95,7 @@ export function FlatView({ onProjector, bare = false }: Props) {
         onPointerLeave={() => hover.run(bench, null)}
         onPointerDown={(event) => tap(partAt(event.target))}
       >
-        <title id={`${id}-name`}>The bow from the right and from above, to scale</title>
+        <title id={`${id}-name`}>{picture.flat}</title>
         <defs>
           <pattern id="flat-hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
             <path className="flat-hatching" d="M0 0V7" />
@@ -114,12 +114,9 @@ export function FlatView({ onProjector, bare = false }: Props) {
         )}
       </svg>
       <p className="visually-hidden" id={`${id}-text`}>
-        {pictureText(
-          held.scene,
-          held,
-          preferences,
-          spreads({ scene: held.scene, evaluation: held })?.["centreMm.forward"],
-        )}
+        <Suspense fallback={null}>
+          <InWords />
+        </Suspense>
       </p>
     </div>
   )

@@ -1,4 +1,5 @@
 import type { UnitChoice } from "../describe/format"
+import { picture } from "../words/picture"
 import type { Extent, Frame } from "./frames"
 import { ticks } from "./ruler"
 
@@ -25,7 +26,7 @@ export function Ground(props: { frame: Frame; extent: Extent; floor: number; uni
         )
       })}
       <text x={right} y={floor - 8} textAnchor="end">
-        to the target
+        {picture.toTarget}
       </text>
     </g>
   )

@@ -23,6 +23,8 @@ export interface PlacedLabel extends LabelWish {
 /** Size of the labels' text, px, and how wide a character of it is on average: for keeping them apart only. */
 export const LABEL_SIZE = 12
 const CHARACTER = 0.56 * LABEL_SIZE
+/** About how wide a label is, px. */
+export const labelWidth = (text: string): number => text.length * CHARACTER
 const LINE = LABEL_SIZE + 4
 
 /** Places to try around what a label is about, in label widths and px: above, below, then aside. */
@@ -45,7 +47,7 @@ export function placeLabels(wishes: readonly LabelWish[], taken: readonly Box[],
   const used: Box[] = [...taken]
   const placed: PlacedLabel[] = []
   for (const wish of wishes) {
-    const width = wish.text.length * CHARACTER
+    const width = labelWidth(wish.text)
     for (const { w, dx, dy } of TRIES) {
       const x = wish.at.x + dx + w * width
       const y = wish.at.y + dy
@@ -68,7 +70,7 @@ export const around = ({ x, y }: ScreenPoint, width: number, height: number): Bo
 })
 
 /** The box a label takes. */
-export const labelBox = ({ x, y, text }: PlacedLabel): Box => around({ x, y }, text.length * CHARACTER, LINE)
+export const labelBox = ({ x, y, text }: PlacedLabel): Box => around({ x, y }, labelWidth(text), LINE)
 
 export const overlap = (a: Box, b: Box): boolean =>
   a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom

@@ -1,0 +1,27 @@
+import type { meanings as english } from "../meanings"
+
+export const meanings: typeof english = {
+  mass: "Arc, stabilisation et, une fois l’arc armé, la flèche.",
+  forward: "Dans la direction avant de l’arc lui-même.",
+  up: "Le long de la poignée\u00a0; négatif sous le grip.",
+  side: "Vu par l’archer\u00a0; négatif à gauche.",
+  arm: "Distance horizontale du grip au fil à plomb qui passe par le point d’équilibre.",
+  armSide: "La même distance, vers la droite de l’archer.",
+  noseDown: "Poids multiplié par le bras de levier\u00a0: ce que la main doit soutenir.",
+  cant: "Poids multiplié par le bras latéral\u00a0: fait pencher le haut de l’arc vers la droite.",
+  fingers: "À l’allonge affichée.",
+  pitch: "Résistance de l’avant à monter ou à descendre, autour du grip.",
+  yaw: "Résistance de l’avant à partir à gauche ou à droite, autour du grip.",
+  roll: "Résistance de l’arc à prendre du dévers, autour du grip.",
+  free: "Dans une rotation rapide, une masse libre compte moins qu’une masse fixe.",
+  principal: "Moment principal autour du centre de masse.",
+  stripped: "Poignée, branches, corde et accessoires.",
+  net: "Moment de levée de la traction moins le moment de piqué, arc à l’horizontale\u00a0: positive, l’avant monte.",
+  lift: "Les doigts tirent plus haut que le grip et relèvent donc l’avant.",
+  drawnNoseDown: "De l’arc armé, avec sa flèche.",
+  balanced: "Là où devrait être le point d’équilibre pour que la levée nette soit nulle.",
+  drawnForward: "En avant du grip, à pleine allonge.",
+  gripShift: "De combien l’appui de la main se déplace dans le grip pour compenser la levée nette.",
+  hold: "Sur les doigts, à pleine allonge.",
+  drawnMass: "Avec la flèche.",
+}

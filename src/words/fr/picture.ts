@@ -1,0 +1,21 @@
+import type { picture as english } from "../picture"
+
+export const picture: typeof english = {
+  flat: "L’arc vu de droite et de dessus, à l’échelle",
+  above: "vu de dessus",
+  toTarget: "vers la cible",
+  zone: "équilibre visé",
+  onLevel: (arm) => `${arm} à l’horizontale`,
+  handle: (part, number) => `${part}, ${number}`,
+  stem: "longueur de la tige",
+  length: "longueur",
+  splay: "écartement",
+  droop: "inclinaison vers le bas",
+  height: "hauteur",
+  forward: "avancée",
+  tilt: "relevée",
+  turn: "tournée à gauche",
+  draw: "Allonge",
+  nock: "Point d’encochage au-dessus du grip",
+  elbow: "Coude de corde au-dessus de l’axe de la flèche",
+}
