@@ -1,10 +1,15 @@
 import { readFile } from "node:fs/promises"
 import { expect, type Page, test } from "@playwright/test"
+import { openFlat } from "./panelsPage"
 
-async function open(page: Page, scene: string, tab: "Draw" | "Hills"): Promise<void> {
-  await page.goto(`./?scene=${scene}`)
+async function show(page: Page, tab: "Draw" | "Hills"): Promise<void> {
   await page.getByRole("tab", { name: tab }).click()
   await page.getByRole("tabpanel", { name: tab }).getByRole("button", { name: "Save CSV" }).first().waitFor()
+}
+
+async function open(page: Page, scene: string, tab: "Draw" | "Hills"): Promise<void> {
+  await openFlat(page, scene)
+  await show(page, tab)
 }
 
 const figure = async (page: Page, name: string): Promise<number> =>
@@ -145,8 +150,9 @@ test("a search is cancelled with the best of what was tried, and an impossible r
 
 test("on a phone neither sheet makes the page scroll sideways", async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 })
+  await openFlat(page, "field-recurve-swinging-weights")
   for (const tab of ["Draw", "Hills"] as const) {
-    await open(page, "field-recurve-swinging-weights", tab)
+    await show(page, tab)
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390)
   }
 })

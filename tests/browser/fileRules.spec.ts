@@ -1,12 +1,11 @@
 import { expect, test } from "@playwright/test"
-import { handle, handleValue, open, press, withoutWebGl } from "./page"
+import { handle, handleValue, openFlat, press } from "./page"
 
 const ROD = "front/rod:lengthMm"
 
 test("where the file's rules do not come the page says so and numbers still change; once they can, they do", async ({
   page,
 }) => {
-  await withoutWebGl(page)
   let asked = 0
   let came = 0
   let network = false
@@ -17,7 +16,7 @@ test("where the file's rules do not come the page says so and numbers still chan
   page.on("response", (response) => {
     if (/assets\/parse-/.test(response.url()) && response.ok()) came++
   })
-  await open(page)
+  await openFlat(page)
   await expect.poll(() => asked).toBeGreaterThan(0)
 
   const rod = handle(page, ROD)

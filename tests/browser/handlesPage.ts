@@ -1,11 +1,9 @@
 import type { CDPSession, Locator, Page } from "@playwright/test"
-import { handle, open, withoutWebGl } from "./page"
+import { handle } from "./page"
+import { openFlat as openSceneFlat } from "./panelsPage"
 
-/** Opens a shipped scene with the flat drawing, whose pixels need no 3D. */
-export async function openFlat(page: Page, scene = "target-recurve-drooped-bar") {
-  await withoutWebGl(page)
-  await open(page, `./?scene=${scene}`)
-}
+/** Opens a scene with many handles with the flat drawing. */
+export const openFlat = (page: Page, scene = "target-recurve-drooped-bar"): Promise<void> => openSceneFlat(page, scene)
 
 /** The middle of a knob on the page, px. */
 export async function middle(at: Locator): Promise<{ x: number; y: number }> {

@@ -1,7 +1,9 @@
 import { expect, type Page, test } from "@playwright/test"
 import { numberShown, open } from "./page"
+import { openFlat } from "./panelsPage"
 
-const field = "./?scene=field-recurve-swinging-weights"
+const SWINGING = "field-recurve-swinging-weights"
+const field = `./?scene=${SWINGING}`
 const slider = (page: Page, of: string) => page.locator(`[data-slot="pose:${of}"]`)
 const label = (page: Page, text: RegExp) => page.locator(".view3d-label", { hasText: text })
 const flat = (page: Page) => page.getByRole("button", { name: "Flat drawing" }).click()
@@ -71,8 +73,7 @@ test("a motion is played in the picture alone: the bow's numbers, its slope and 
 })
 
 test("changing the bow, resetting or leaving the page of hills ends the motion in the picture", async ({ page }) => {
-  await open(page, field)
-  await flat(page)
+  await openFlat(page, SWINGING)
   await page.getByRole("tab", { name: "Hills" }).click()
   const start = page.getByRole("button", { name: "Start" })
   const ghost = page.locator(".flat-locked")
@@ -109,7 +110,7 @@ test("with less motion asked for the picture goes by steps", async ({ page }) =>
 })
 
 test("all swing weights move together, and their table has each and the sum", async ({ page }) => {
-  await open(page, field)
+  await openFlat(page, SWINGING)
   await page.getByRole("tab", { name: "Hills" }).click()
   await page.getByRole("button", { name: "Start" }).click()
   await expect(page.getByText(/^1: .*swing weight\. 2: .*swing weight\./)).toBeVisible()
@@ -122,7 +123,7 @@ test("all swing weights move together, and their table has each and the sum", as
 test("while the draw curve catches up with changed limbs its numbers are dashes, never those of the limbs before", async ({
   page,
 }) => {
-  await open(page, "./?scene=target-recurve-straight-bar")
+  await openFlat(page)
   const stored = page.locator('[data-figure="storedJ"]')
   const draw = page.getByRole("tab", { name: "Draw" })
   await draw.click()

@@ -5,11 +5,11 @@ import {
   handleValue,
   nameField,
   open,
+  openFlat,
   press,
   sceneIn,
   shippedText,
   untilReady,
-  withoutWebGl,
 } from "./page"
 
 const ROD = "front/rod:lengthMm"
@@ -19,10 +19,9 @@ const [FIRST, BEGINNER] = [nameOf("target-recurve-straight-bar"), nameOf("beginn
 test("work that makes room for another scene outlives its edits and a reload, and can be brought back or discarded", async ({
   page,
 }) => {
-  await withoutWebGl(page)
   const kept = page.getByRole("button", { name: "Kept work" })
   const rod = handle(page, ROD)
-  await open(page)
+  await openFlat(page)
   await expect(kept).toHaveCount(0)
   const lengthened = async (times: number) => {
     const length = (await handleValue(rod)) + times * 50

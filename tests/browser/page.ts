@@ -43,6 +43,12 @@ export async function untilReady(page: Page): Promise<void> {
   await expect(page.locator("html")).toHaveAttribute("data-ready", "true", { timeout: 30_000 })
 }
 
+/** Opens the page with the flat drawing, which stands at once: for what is no matter of the solid picture. */
+export async function openFlat(page: Page, address = "./"): Promise<void> {
+  await withoutWebGl(page)
+  await open(page, address)
+}
+
 /** The number a readout stands for, unrounded. */
 export async function numberShown(page: Page, key: ReadoutKey): Promise<number> {
   return Number(await page.locator(`[data-readout="${key}"]`).getAttribute("data-value"))

@@ -1,12 +1,9 @@
 import { expect, type Locator, type Page } from "@playwright/test"
-import { untilReady, withoutWebGl } from "./page"
+import { openFlat as openAddress } from "./page"
 
-/** Opens a shipped scene with the flat drawing, which stands at once: these tests are about numbers, not pictures. */
-export async function openFlat(page: Page, scene = "target-recurve-straight-bar"): Promise<void> {
-  await withoutWebGl(page)
-  await page.goto(`./?scene=${scene}`)
-  await untilReady(page)
-}
+/** Opens a shipped scene with the flat drawing: these tests are about numbers, not pictures. */
+export const openFlat = (page: Page, scene = "target-recurve-straight-bar"): Promise<void> =>
+  openAddress(page, `./?scene=${scene}`)
 
 /** The live number of a report key, unrounded, in the report's unit. */
 export async function readout(page: Page, key: string): Promise<number> {

@@ -11,6 +11,7 @@ import {
   numbersShown,
   open,
   openFile,
+  openFlat,
   press,
   reported,
   sceneIn,
@@ -18,7 +19,6 @@ import {
   shippedText,
   untilReady,
   handleValue,
-  withoutWebGl,
 } from "./page"
 
 test.describe.configure({ mode: "parallel" })
@@ -52,13 +52,13 @@ test("when the page says it is ready, the numbers, the picture and its handles a
 test("a scene in the address that does not exist is explained, and the bench is there all the same", async ({
   page,
 }) => {
-  await open(page, "./?scene=no-such-bow")
+  await openFlat(page, "./?scene=no-such-bow")
   await expect(page.getByRole("alert")).toContainText('"no-such-bow" does not come with the bench')
   await expect(nameField(page)).toHaveValue(sceneIn(shippedText(FIRST)).name)
 })
 
 test("a file picked or dropped comes on the bench, and undo brings back what was there", async ({ page }) => {
-  await open(page)
+  await openFlat(page)
   const before = await numbersShown(page)
   await openFile(page, "theirs.json", serializeScene(theirs()))
   await expect(nameField(page)).toHaveValue("From a file")
@@ -77,7 +77,7 @@ test("a file picked or dropped comes on the bench, and undo brings back what was
 })
 
 test("a bad file is explained with the place and what is allowed, and the rig stays", async ({ page }) => {
-  await open(page)
+  await openFlat(page)
   await press(page, ROD, "ArrowRight")
   const before = await numbersShown(page)
   const wrongRange = { ...newScene(), pose: { draw: 0, slopeDeg: 97, cantDeg: 0 } }
@@ -108,7 +108,7 @@ test("a bad file is explained with the place and what is allowed, and the rig st
 })
 
 test("undo and redo go by their buttons and by their keys, and say what they did", async ({ page }) => {
-  await open(page)
+  await openFlat(page)
   const rod = handle(page, ROD)
   const [undo, redo] = [page.getByRole("button", { name: "Undo" }), page.getByRole("button", { name: "Redo" })]
   const first = await handleValue(rod)
@@ -143,7 +143,7 @@ test("undo and redo go by their buttons and by their keys, and say what they did
 test("unsaved work is there after a reload, and another scene in the address does not take it away", async ({
   page,
 }) => {
-  await open(page)
+  await openFlat(page)
   const later = (await handleValue(handle(page, ROD))) + 3 * 50
   await press(page, ROD, "Shift+ArrowRight", 3)
   // At once: leaving the page writes what was not yet written.
@@ -161,7 +161,7 @@ test("unsaved work is there after a reload, and another scene in the address doe
 })
 
 test("what is saved opens as the same scene, and Save as gives it a name", async ({ page }) => {
-  await open(page)
+  await openFlat(page)
   await press(page, ROD, "ArrowRight", 2)
   await nameField(page).fill("Club bow, Tuesday")
   await nameField(page).press("Enter")
@@ -198,7 +198,7 @@ test("what is saved opens as the same scene, and Save as gives it a name", async
 })
 
 test("New and the examples are one undo away from what was there", async ({ page }) => {
-  await open(page)
+  await openFlat(page)
   await press(page, ROD, "ArrowRight", 2)
   const before = await numbersShown(page)
   await page.getByRole("button", { name: "New", exact: true }).click()
@@ -216,8 +216,7 @@ test("New and the examples are one undo away from what was there", async ({ page
 test("without WebGL a plain notice stands, the flat drawing takes the picture's place, and all else works", async ({
   page,
 }) => {
-  await withoutWebGl(page)
-  await open(page)
+  await openFlat(page)
   await expect(page.getByText(/cannot draw in 3D/)).toBeVisible()
   await expect(page.locator(".stage canvas")).toHaveCount(0)
   await expect(page.locator(".stage").getByRole("img").first()).toBeVisible()
@@ -250,7 +249,7 @@ test("a browser whose storage throws still has a whole bench, and says that it k
       },
     })
   })
-  await open(page)
+  await openFlat(page)
   await press(page, ROD, "ArrowRight")
   await expect(page.getByRole("alert")).toContainText("does not keep unsaved work")
   await page.getByRole("alert").getByRole("button", { name: "Close" }).click()
@@ -263,7 +262,7 @@ test("a browser whose storage throws still has a whole bench, and says that it k
 test("the sheets are tabs: one key to reach them, arrows to change, the balance numbers live behind each", async ({
   page,
 }) => {
-  await open(page)
+  await openFlat(page)
   await page.getByRole("tab", { name: "Balance" }).focus()
   for (const name of ["Rig", "Bow", "Sliders", "Draw"]) {
     await page.keyboard.press("ArrowRight")

@@ -1,5 +1,4 @@
 import { expect, type Page, test } from "@playwright/test"
-import { open } from "./page"
 import { openFlat } from "./panelsPage"
 
 const box = async (page: Page, selector: string) => {
@@ -15,7 +14,7 @@ test("on a phone on its side the picture keeps most of the height beside everyth
 }) => {
   const context = await browser.newContext({ viewport: { width: 844, height: 390 }, hasTouch: true, isMobile: true })
   const page = await context.newPage()
-  await open(page)
+  await openFlat(page)
   expect(await sideways(page)).toBe(0)
   const [name, actions, picture, figures] = [
     await box(page, ".bar-name"),

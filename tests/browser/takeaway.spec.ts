@@ -4,7 +4,18 @@ import { type Download, expect, type Page, test } from "@playwright/test"
 import { decodeQR } from "./printed"
 import { serializeScene } from "../../src/scene/serialize"
 import { newScene } from "../../src/scene/templates"
-import { barriers, dropFile, nameField, numberShown, open, press, sceneIn, shippedText, untilReady } from "./page"
+import {
+  barriers,
+  dropFile,
+  nameField,
+  numberShown,
+  open,
+  press,
+  sceneIn,
+  shippedText,
+  untilReady,
+  withoutWebGl,
+} from "./page"
 import { openFlat } from "./panelsPage"
 import { renderedPages } from "./printed"
 
@@ -41,6 +52,7 @@ test("the link that is copied opens the same setup on another page, and a reload
   expect(await decodeQR(page, code)).toBe(link)
 
   const other = await context.newPage()
+  await withoutWebGl(other)
   await other.goto(link)
   await untilReady(other)
   expect(await numberShown(other, "centreMm.forward")).toBeCloseTo(forward, 9)
