@@ -7,9 +7,9 @@ import {
   nameField,
   numbersShown,
   open,
+  openFlat,
   press,
   shippedText,
-  withoutWebGl,
 } from "./page"
 import { lessonIds, lessonText } from "../clinic/shippedLessons"
 
@@ -21,8 +21,7 @@ const number = async (page: Page, key: string) =>
 
 /** Opens a lesson in a browser that need not draw in 3D, and waits for its first step. */
 async function lesson(page: Page, id: string) {
-  await withoutWebGl(page)
-  await open(page, `./?lesson=${id}`)
+  await openFlat(page, `./?lesson=${id}`)
   await expect(heading(page)).toBeVisible()
 }
 
@@ -43,8 +42,7 @@ async function untilTouch(page: Page) {
 test("A lesson is chosen from the list, and leaving it brings back the bench, its history and the focus", async ({
   page,
 }) => {
-  await withoutWebGl(page)
-  await open(page)
+  await openFlat(page)
   await press(page, "front/rod:lengthMm", "ArrowUp", 3)
   const own = await numbersShown(page)
   const opener = page.getByRole("button", { name: "Lessons", exact: true })
@@ -122,8 +120,11 @@ for (const [width, height] of [
     page,
   }) => {
     await page.setViewportSize({ width, height })
+    await openFlat(page)
+    await page.getByRole("button", { name: "Lessons", exact: true }).click()
     for (const id of lessonIds) {
-      await lesson(page, id)
+      await room(page).getByText(JSON.parse(lessonText(id)).name, { exact: true }).click()
+      await expect(heading(page)).toBeVisible()
       await room(page).getByRole("button", { name: "Big screen" }).click()
       await expect(room(page)).toHaveClass(/lesson-big/)
       for (;;) {
@@ -140,6 +141,9 @@ for (const [width, height] of [
         await page.keyboard.press("PageDown")
         await expect(room(page)).not.toHaveText(before ?? "", { useInnerText: false })
       }
+      await on(page).click()
+      // The whole screen is given back with the lesson, and that would end the next one's.
+      await expect.poll(() => page.evaluate(() => document.fullscreenElement === null)).toBe(true)
     }
   })
 }
@@ -165,8 +169,7 @@ test("The big screen has no barriers in the light or the dark, and Escape leaves
 test("A lesson that is dropped is shown; a broken one is explained with its place and leaves the bench as it was", async ({
   page,
 }) => {
-  await withoutWebGl(page)
-  await open(page)
+  await openFlat(page)
   const own = await numbersShown(page)
   const text = lessonText("6-short-rod")
   await dropFile(page, "mine.lesson.json", text.replace("The short rod", "Mine"))
@@ -206,8 +209,7 @@ test.describe("on a phone", () => {
 test("The bow on the bench is shown on the big screen, one idea at a time, against the held setup", async ({
   page,
 }) => {
-  await withoutWebGl(page)
-  await open(page)
+  await openFlat(page)
   await page.getByRole("button", { name: "Hold to compare" }).click()
   await press(page, "front/rod:lengthMm", "Shift+ArrowDown", 3)
   const own = await numbersShown(page)
@@ -243,8 +245,7 @@ test("A scene that is dropped during a lesson ends it and stands on the bench", 
 })
 
 test("A lesson in the address that does not come with the bench says so", async ({ page }) => {
-  await withoutWebGl(page)
-  await open(page, "./?lesson=unheard-of")
+  await openFlat(page, "./?lesson=unheard-of")
   await expect(page.getByRole("alert")).toContainText('lesson "unheard-of" does not come with the bench')
   await expect(handle(page, "front/rod:lengthMm")).toBeVisible()
 })
