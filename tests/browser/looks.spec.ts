@@ -2,7 +2,7 @@ import { join } from "node:path"
 import { expect, type Page, test } from "@playwright/test"
 import { newScene } from "../../src/scene/templates"
 import { serializeScene } from "../../src/scene/serialize"
-import { barriers, dropFile, nameField, open, shippedIds } from "./page"
+import { barriers, dropFile, nameField, open, openFlat, shippedIds } from "./page"
 
 test.describe.configure({ mode: "parallel" })
 
@@ -54,7 +54,7 @@ const LAID_OUT = {
 }
 
 for (const size of sizes) {
-  test(`at ${size.width}×${size.height} nothing scrolls sideways, the picture and its figures are in view, and nothing lies over another`, async ({
+  test(`at ${size.width}×${size.height} nothing scrolls sideways, the picture and its figures are in view, and nothing lies over another, whatever the notice or name`, async ({
     page,
   }) => {
     await page.setViewportSize(size)
@@ -96,13 +96,9 @@ for (const size of sizes) {
     expect(await sideways(page)).toBe(0)
     const { header, figure, views } = LAID_OUT
     expect(overlapping(await boxes(page, { notice: ".notice", header, figure, views }))).toEqual([])
-  })
+    await page.getByRole("alert").getByRole("button", { name: "Close" }).click()
 
-  test(`at ${size.width}×${size.height} a very long name, in one word or many, pushes nothing out of place`, async ({
-    page,
-  }) => {
-    await page.setViewportSize(size)
-    await open(page)
+    // Nor does a very long name, in one word or many, push anything out of place.
     for (const name of ["W".repeat(200), "a very long name ".repeat(11).trim()]) {
       const accessories = [{ name: name.slice(0, 120), massG: 57, centreMm: [30, 50, 7] }]
       await dropFile(page, `${name}.json`, serializeScene({ ...newScene(), name, accessories } as never))
@@ -196,7 +192,7 @@ test("the Tab key alone reaches every button, handle, slider and tab in the orde
 test("everything can be done without a pointer: a rod, a disc, the slope, a typed number and back", async ({
   page,
 }) => {
-  await open(page)
+  await openFlat(page)
   const tabTo = async (wanted: (at: NonNullable<Awaited<ReturnType<typeof focused>>>) => boolean) => {
     for (let count = 0; count < 120; count++) {
       await page.keyboard.press("Tab")

@@ -1,6 +1,6 @@
 import { expect, type Locator, type Page, test } from "@playwright/test"
 import { middle, touch, wayOf } from "./handlesPage"
-import { handle, handleValue, numberShown, open } from "./page"
+import { handle, handleValue, numberShown, open, openFlat } from "./page"
 import { showSheet, undoTheOneStep } from "./panelsPage"
 
 test.describe.configure({ mode: "parallel" })
@@ -40,7 +40,9 @@ const overlays: readonly { readonly name: string; readonly says: readonly RegExp
   { name: "Ground, and the hillside on a slope", says: [/^to the target$/, /^0\.5\sm$/] },
 ]
 
-test("each overlay takes its words out of the picture and brings them back, and no other's", async ({ page }) => {
+test("each overlay takes its words out of the picture and brings them back, and no other's; Labels takes all", async ({
+  page,
+}) => {
   await open(page, SCENE)
   await switchTo(page, true, ...overlays.map(({ name }) => name))
   const expectWords = async (off: string | null) => {
@@ -57,10 +59,7 @@ test("each overlay takes its words out of the picture and brings them back, and 
     await switchTo(page, true, name)
   }
   await expectWords(null)
-})
 
-test("Labels switched off leaves no word in the picture, and switched on brings all of them back", async ({ page }) => {
-  await open(page, SCENE)
   const all = page.locator(".view3d-labels .view3d-label")
   const said = (await all.allTextContents()).sort()
   expect(said).toContain("grip")
@@ -189,7 +188,7 @@ for (const [width, height] of [
 ] as const) {
   test(`at ${width}×${height} wheeling past the end of a sheet leaves the page where it is`, async ({ page }) => {
     await page.setViewportSize({ width, height })
-    await open(page, SCENE)
+    await openFlat(page, SCENE)
     for (const name of ["Balance", "Bow", "Draw"]) {
       await showSheet(page, name)
       const sheet = page.locator(`#sheet-${name}`)
