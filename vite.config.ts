@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs"
 import { join } from "node:path"
 import react from "@vitejs/plugin-react"
 import { defineConfig, type Plugin } from "vite"
+import type { FileText } from "./src/describe/fileText.ts"
 import { notOffline, offline } from "./tests/tools/offline.ts"
 import { slimShaders } from "./tests/tools/slim-shaders.ts"
 
@@ -39,10 +40,13 @@ function contentPolicyTag(): Plugin {
 interface NamedFile {
   readonly file: string
   readonly text: string
-  readonly name: string
+  readonly name: FileText
   /** A lesson's sentence about itself. */
-  readonly about?: string
+  readonly about?: FileText
 }
+
+const isText = (value: unknown): value is FileText =>
+  typeof value === "string" || (typeof value === "object" && value !== null && "en" in value)
 
 function namedFiles(folder: string): NamedFile[] {
   const files = readdirSync(join(root, folder), { withFileTypes: true })
@@ -53,8 +57,8 @@ function namedFiles(folder: string): NamedFile[] {
     const text = readFileSync(join(root, folder, file), "utf8")
     try {
       const { name, about } = JSON.parse(text) as { name?: unknown; about?: unknown }
-      if (typeof name !== "string") throw new Error("it has no name")
-      return { file, text, name, ...(typeof about === "string" && { about }) }
+      if (!isText(name)) throw new Error("it has no name")
+      return { file, text, name, ...(isText(about) && { about }) }
     } catch (problem) {
       throw new Error(`${folder}/${file} cannot be listed: ${problem instanceof Error ? problem.message : problem}`)
     }

@@ -1,3 +1,4 @@
+import { type FileText, fileText } from "../describe/fileText"
 import { failure, type Result, success } from "../scene/errors"
 
 export interface ShippedLesson {
@@ -12,8 +13,8 @@ export interface ShippedLesson {
 export async function shippedLessons(): Promise<readonly ShippedLesson[]> {
   const response = await fetch("scenes/lessons/index.json")
   if (!response.ok) throw new Error(`the list of lessons did not come (${response.status})`)
-  return ((await response.json()) as { file: string; name: string; about?: string }[]).map(
-    ({ file, name, about = "" }) => ({ id: file.replace(/\.json$/, ""), name, about }),
+  return ((await response.json()) as { file: string; name: FileText; about?: FileText }[]).map(
+    ({ file, name, about = "" }) => ({ id: file.replace(/\.json$/, ""), name: fileText(name), about: fileText(about) }),
   )
 }
 

@@ -4,11 +4,13 @@ import { createPlayer, isOpen, numbersAt } from "../../src/clinic/lessons/player
 import { presentation } from "../../src/clinic/lessons/present"
 import { readLesson } from "../../src/clinic/lessons/read"
 import { filled } from "../../src/clinic/lessons/placeholders"
+import type { StagedLesson } from "../../src/clinic/lessons/stage"
 import { holdToCompare } from "../../src/commands/compare"
 import { setNumber } from "../../src/commands/numbers"
 import { slotNamed } from "../../src/scene/slots"
 import { createBench } from "../../src/state/bench"
 import { defaultPreferences } from "../../src/state/preferences"
+import type { Language } from "../../src/words/language"
 import { sceneFile } from "./shippedLessons"
 
 type Loose = Record<string, unknown>
@@ -48,10 +50,10 @@ const lesson = () => ({
   ] as Loose[],
 })
 
-const read = (document: unknown) => readLesson(JSON.stringify(document), sceneFile)
+const read = (document: unknown, reading?: Language) => readLesson(JSON.stringify(document), sceneFile, reading)
 
-async function staged(document: unknown = lesson()) {
-  const result = await read(document)
+async function staged(document: unknown = lesson(), reading?: Language) {
+  const result = await read(document, reading)
   if (!result.ok) throw new Error(JSON.stringify(result.errors))
   return result.value
 }
@@ -177,6 +179,64 @@ describe("a lesson's file", () => {
       Object.assign(steps[1]!, { say: "{goal}", scene: "bow" })
     })
     expect(errors.slice(0, 2).map((line) => line.split(":")[0])).toEqual(["steps[0].say", "steps[1].say"])
+  })
+})
+
+describe("a text of a lesson", () => {
+  const saying = (at: number, texts: Loose) => {
+    const document = lesson()
+    Object.assign(document.steps[at]!, texts)
+    return document
+  }
+
+  test("may be given once, or in each language and then is read in the reader's", async () => {
+    const document = saying(2, { heading: { en: "Do", fr: "Faire" } })
+    Object.assign(document, { name: { en: "Discs", fr: "Disques" } })
+    Object.assign(predictOf(document).choices[0]!, { says: { en: "less", fr: "moins" } })
+    Object.assign(document.steps[2]!.goal as Loose, { reply: { en: "Now {now massG}.", fr: "Voici {now massG}." } })
+    const said = ({ lesson, steps }: StagedLesson) => [
+      lesson.name,
+      lesson.about,
+      steps[1]!.step.predict?.choices.map(({ says }) => says),
+      steps[2]!.step.heading,
+      steps[2]!.step.goal?.reply,
+      lesson.steps[2]!.heading,
+    ]
+    expect(said(await staged(document, "en"))).toEqual([
+      "Discs",
+      "What discs do",
+      ["less", "more"],
+      "Do",
+      "Now {now massG}.",
+      "Do",
+    ])
+    expect(said(await staged(document, "fr"))).toEqual([
+      "Disques",
+      "What discs do",
+      ["moins", "more"],
+      "Faire",
+      "Voici {now massG}.",
+      "Faire",
+    ])
+  })
+
+  test("that lacks a language, or has one that the page does not speak, is refused at its place", async () => {
+    expect(await refused(saying(1, { say: { en: "Now." } }))).toEqual([
+      "steps[1].say.fr: is missing; text in quotes is needed",
+    ])
+    expect(await refused(saying(0, { heading: { en: "Look", fr: "Voir", tlh: "Qap" } }))).toEqual([
+      "steps[0].heading.tlh: is not a key of this format; check its spelling",
+    ])
+    expect(await refused(saying(0, { heading: { en: "Look", fr: "x".repeat(161) } }))).toEqual([
+      "steps[0].heading.fr: too long; at most 160 characters",
+    ])
+    expect(await refused(saying(0, { heading: 7 }))).toEqual(["steps[0].heading: 7 given; text in quotes is needed"])
+  })
+
+  test("is held to the numbers in every language, whoever reads it", async () => {
+    expect(await refused(saying(0, { say: { en: "{now massG}", fr: "{held massG}" } }))).toEqual([
+      "steps[0].say.fr: {held massG} given, but no setup is held here to compare with",
+    ])
   })
 })
 

@@ -5,6 +5,7 @@ import type { StagedLesson } from "../../src/clinic/lessons/stage"
 import { failure, type Result } from "../../src/scene/errors"
 import { parseScene } from "../../src/scene/parse"
 import type { Scene } from "../../src/scene/schema"
+import type { Language } from "../../src/words/language"
 
 const scenes = join(import.meta.dirname, "../../scenes")
 
@@ -23,8 +24,8 @@ export async function sceneFile(name: string): Promise<Result<Scene>> {
     : failure({ code: "not-a-scene", path: "", message: `scene "${name}" does not come with the bench` })
 }
 
-export async function shippedLesson(id: string): Promise<StagedLesson> {
-  const staged = await readLesson(lessonText(id), sceneFile)
+export async function shippedLesson(id: string, reading: Language = "en"): Promise<StagedLesson> {
+  const staged = await readLesson(lessonText(id), sceneFile, reading)
   if (!staged.ok) throw new Error(staged.errors.map(({ path, message }) => `${path}: ${message}`).join("\n"))
   return staged.value
 }

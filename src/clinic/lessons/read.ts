@@ -2,6 +2,7 @@ import { failure, pathText, type Result, type SceneError } from "../../scene/err
 import { readScene } from "../../scene/parse"
 import type { Scene } from "../../scene/schema"
 import { lessonFaults } from "../../words/lessonFaults"
+import { type Language, language } from "../../words/language"
 import { parseLesson } from "./parse"
 import { type StagedLesson, stageLesson } from "./stage"
 
@@ -12,10 +13,12 @@ const MAX_SCENES = 24
  * A lesson from the text of a file, ready to be shown.
  *
  * @param shipped brings a scene that comes with the bench by its name
+ * @param reading the language of the words that are shown; all that the file has are held to the numbers
  */
 export async function readLesson(
   text: string,
   shipped: (name: string) => Promise<Result<Scene>>,
+  reading: Language = language,
 ): Promise<Result<StagedLesson>> {
   const lesson = parseLesson(text)
   if (!lesson.ok) return lesson
@@ -31,7 +34,7 @@ export async function readLesson(
     if (scene.ok) scenes.set(name, scene.value)
     else errors.push(...scene.errors.map((error) => ({ ...error, path: placed(name, error.path) })))
   }
-  return errors.length > 0 ? failure(...errors) : stageLesson(lesson.value, scenes)
+  return errors.length > 0 ? failure(...errors) : stageLesson(lesson.value, scenes, reading)
 }
 
 const placed = (name: string, path: string): string => pathText(["scenes", name, ...(path === "" ? [] : [path])])

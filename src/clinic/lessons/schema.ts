@@ -3,8 +3,10 @@
  * numbers that a setup has, one true choice) is checked in `stage.ts`, where the setups are at hand.
  */
 import * as z from "zod/mini"
+import type { FileText } from "../../describe/fileText"
 import { type ReadoutKey, readouts } from "../../describe/readouts"
 import { text } from "../../scene/schemaNumbers"
+import type { Language } from "../../words/language"
 
 export const LESSON_FORMAT = "bow-balance-bench-lesson"
 export const LESSON_VERSION = 1
@@ -14,15 +16,22 @@ const MAX_CHOICES = 5
 /** More numbers than this are no longer one idea. */
 const MAX_NUMBERS = 3
 
-const line = z.string().check(z.minLength(1), z.maxLength(160))
-/** Plain words; `{now massG}` and its like stand for numbers, see `words.ts`. */
-const words = z.string().check(z.minLength(1), z.maxLength(800))
+const key = z.string().check(z.minLength(1), z.maxLength(160))
+
+/** What is said: one text, or one in each language. The order is that in which `parse.ts` looks for what is wrong. */
+const said = (most: number) => {
+  const text = z.string().check(z.minLength(1), z.maxLength(most))
+  return z.union([text, z.strictObject({ en: text, fr: text } satisfies Record<Language, unknown>)])
+}
+const line = said(160)
+/** Plain words; `{now massG}` and its like stand for numbers, see `placeholders.ts`. */
+const words = said(800)
 const report = z.enum(Object.keys(readouts) as [ReadoutKey, ...ReadoutKey[]])
 const span = z.tuple([z.number(), z.number()])
 
 /** A setup, by changes to another: which scene, then numbers of it by their slots' keys, in the file's units. */
 const setup = z.strictObject({
-  scene: z.optional(line),
+  scene: z.optional(key),
   set: z.optional(z.record(z.string(), z.number())),
 })
 
@@ -66,12 +75,24 @@ export const lessonSchema = z.strictObject({
   notes: z._default(text(4000), ""),
   /** A whole scene, or the name of one that comes with the bench. */
   scenes: z.record(z.string(), z.unknown()),
-  control: z.strictObject({ of: line, from: z.optional(z.number()), to: z.optional(z.number()) }),
+  control: z.strictObject({ of: key, from: z.optional(z.number()), to: z.optional(z.number()) }),
   steps: z.array(step).check(z.minLength(1), z.maxLength(MAX_STEPS)),
 })
 
-export type Lesson = z.output<typeof lessonSchema>
-export type LessonStep = Lesson["steps"][number]
-export type Choice = z.output<typeof choice>
+/** A lesson as its file has it. */
+export type LessonFile = z.output<typeof lessonSchema>
+export type StepInFile = LessonFile["steps"][number]
+export type ChoiceInFile = z.output<typeof choice>
+
+/** The same with each text in the one language of its reader. */
+type Read<T> = [T] extends [string]
+  ? T
+  : [T] extends [FileText]
+    ? string
+    : T extends object
+      ? { [K in keyof T]: Read<T[K]> }
+      : T
+export type Lesson = Read<LessonFile>
+export type LessonStep = Read<StepInFile>
 export type Claim = z.output<typeof claim>
 export type SetupChange = z.output<typeof setup>

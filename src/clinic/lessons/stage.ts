@@ -1,3 +1,4 @@
+import type { FileText } from "../../describe/fileText"
 import { readouts } from "../../describe/readouts"
 import { twinKey } from "../../scene/address"
 import { type PathStep, type Result, type SceneError, success } from "../../scene/errors"
@@ -6,9 +7,11 @@ import type { Scene } from "../../scene/schema"
 import { slotNamed } from "../../scene/slots"
 import { lessonFaults } from "../../words/lessonFaults"
 import { localNumber } from "../../words/numbers"
+import type { Language } from "../../words/language"
 import { formsOf, holds, numberOf } from "./claims"
 import { changedSetup, Fault, faultAt } from "./setups"
-import type { Choice, Claim, Lesson, LessonStep, SetupChange } from "./schema"
+import { lessonRead, stepRead } from "./reading"
+import type { ChoiceInFile, Claim, Lesson, LessonFile, LessonStep, SetupChange, StepInFile } from "./schema"
 import { placeholderFaults, type Setup, type Spoken } from "./placeholders"
 
 /** A step with its setups worked out. */
@@ -32,9 +35,14 @@ export interface StagedLesson {
  * Works out every setup of a lesson and holds its words and predictions to them.
  *
  * @param scenes the lesson's scenes by the names it gives them
+ * @param reading the language it is to be shown in
  * @returns the lesson ready to be shown, or what is wrong with it, one error a step, each with its path
  */
-export function stageLesson(lesson: Lesson, scenes: ReadonlyMap<string, Scene>): Result<StagedLesson> {
+export function stageLesson(
+  lesson: LessonFile,
+  scenes: ReadonlyMap<string, Scene>,
+  reading: Language,
+): Result<StagedLesson> {
   const steps: StagedStep[] = []
   const errors: SceneError[] = []
   let last: Scene | null = null
@@ -43,7 +51,7 @@ export function stageLesson(lesson: Lesson, scenes: ReadonlyMap<string, Scene>):
     if (last === null && step.scene === undefined && errors.length > 0) return
     try {
       const staged = stageStep(lesson, step, ["steps", index], last, scenes)
-      steps.push(staged)
+      steps.push({ ...staged, step: stepRead(step, reading) })
       last = (staged.answered ?? staged.asked).now.scene
     } catch (fault) {
       if (!(fault instanceof Fault)) throw fault
@@ -51,16 +59,16 @@ export function stageLesson(lesson: Lesson, scenes: ReadonlyMap<string, Scene>):
       last = scenes.get(step.scene ?? "") ?? last
     }
   })
-  return errors.length > 0 ? { ok: false, errors } : success({ lesson, steps })
+  return errors.length > 0 ? { ok: false, errors } : success({ lesson: lessonRead(lesson, reading), steps })
 }
 
 function stageStep(
-  lesson: Lesson,
-  step: LessonStep,
+  lesson: LessonFile,
+  step: StepInFile,
   path: readonly PathStep[],
   last: Scene | null,
   scenes: ReadonlyMap<string, Scene>,
-): StagedStep {
+): Omit<StagedStep, "step"> {
   const made = (change: SetupChange, from: Scene | null, at: readonly PathStep[]) =>
     changedSetup(change, from, scenes, at)
   const now = made(step, last, path)
@@ -90,12 +98,17 @@ function stageStep(
     checkWords(reply, end, [...path, "goal", "reply"])
   }
   if (step.touch) checkControl(lesson, end.now.scene)
-  return { step, asked, answered, right }
+  return { asked, answered, right }
 }
 
 const noNumber = (path: readonly PathStep[], key: string): Fault => faultAt(path, lessonFaults.keyEmpty(key))
 
-function checkWords(text: string, spoken: Spoken, path: readonly PathStep[]): void {
+/** In every language that the file has, whoever reads it here. */
+function checkWords(text: FileText, spoken: Spoken, path: readonly PathStep[]): void {
+  if (typeof text !== "string") {
+    for (const [language, one] of Object.entries(text)) checkWords(one, spoken, [...path, language])
+    return
+  }
   const [first] = placeholderFaults(text, spoken)
   if (first !== undefined) throw faultAt(path, first)
 }
@@ -105,7 +118,7 @@ function checkSpan([from, to]: readonly [number, number], path: readonly PathSte
 }
 
 /** The one choice that the numbers bear out. */
-function trueChoice(choices: readonly Choice[], before: Setup, after: Setup, path: readonly PathStep[]): number {
+function trueChoice(choices: readonly ChoiceInFile[], before: Setup, after: Setup, path: readonly PathStep[]): number {
   const borneOut = (claim: Claim, at: readonly PathStep[]): boolean => {
     if (formsOf(claim) !== 1) throw faultAt(at, lessonFaults.oneForm)
     for (const form of ["times", "changes"] as const) {
@@ -133,7 +146,7 @@ function trueChoice(choices: readonly Choice[], before: Setup, after: Setup, pat
 const shortly = (value: number): string => localNumber(String(Number(value.toPrecision(4))))
 
 /** The number that may be touched stands in the setup, within the span the lesson gives it. */
-function checkControl({ control }: Lesson, scene: Scene): void {
+function checkControl({ control }: Pick<LessonFile, "control">, scene: Scene): void {
   const slot = slotNamed(scene, control.of)
   if (slot === undefined) throw faultAt(["control", "of"], lessonFaults.keyUnknown(control.of))
   const { from, to } = controlSpan(control, slot.field)
@@ -156,7 +169,7 @@ export const controlSpan = ({ from, to }: Lesson["control"], field: { min: numbe
 })
 
 /** What may be touched in the picture: the control, and the same number on the other arm of a V-bar. */
-export function touchable({ control }: Lesson): readonly string[] {
+export function touchable({ control }: Pick<LessonFile, "control">): readonly string[] {
   const twin = twinKey(control.of)
   return twin === null ? [control.of] : [control.of, twin]
 }
