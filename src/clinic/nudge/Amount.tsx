@@ -2,6 +2,7 @@ import { fieldSaid } from "../../describe/fieldText"
 import { PlainNumber } from "../../panels/hills/PlainNumber"
 import type { NumberField } from "../../scene/fields"
 import { useLive } from "../../state/useBench"
+import { nudge } from "../../words/nudge"
 
 interface Props {
   readonly label: string
@@ -19,7 +20,7 @@ export function Amount({ label, field, value, onChange }: Props) {
       <PlainNumber label={label} field={field} value={value} onChange={onChange} />
       <input
         type="range"
-        aria-label={`${label}, slider`}
+        aria-label={nudge.slider(label)}
         min={field.min}
         max={field.max}
         step={field.step}

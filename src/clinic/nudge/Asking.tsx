@@ -1,7 +1,7 @@
-import { nudgeWords } from "../../describe/nudgeWords"
 import { Choice } from "../../panels/Choice"
 import { success } from "../../scene/errors"
 import { nudgeFields } from "../../scene/nudge"
+import { nudge } from "../../words/nudge"
 import { Amount } from "./Amount"
 import { ask, useAsked } from "./asked"
 
@@ -12,14 +12,14 @@ export function Asking({ swinging }: { readonly swinging: boolean }) {
   const { kind, motion, impulse, push, lastingS } = useAsked()
   return (
     <section>
-      <h2 className="sheet-heading">{nudgeWords.heading}</h2>
+      <h2 className="sheet-heading">{nudge.heading}</h2>
       <Choice
-        name={nudgeWords.kind}
+        name={nudge.kind}
         value={kind}
         options={[
-          ["knock", nudgeWords.kinds.knock],
-          ["push", nudgeWords.kinds.push],
-          ["drop", nudgeWords.kinds.drop],
+          ["knock", nudge.kinds.knock],
+          ["push", nudge.kinds.push],
+          ["drop", nudge.kinds.drop],
         ]}
         onChoose={(chosen) => {
           ask({ kind: chosen })
@@ -27,16 +27,16 @@ export function Asking({ swinging }: { readonly swinging: boolean }) {
         }}
       />
       {kind === "drop" ? (
-        <p className="hills-note">{nudgeWords.dropNote}</p>
+        <p className="hills-note">{nudge.dropNote}</p>
       ) : (
         <>
           <Choice
-            name={nudgeWords.motion}
+            name={nudge.motion}
             value={motion}
             options={[
-              ["pitch", nudgeWords.motions.pitch],
-              ["yaw", nudgeWords.motions.yaw],
-              ["roll", nudgeWords.motions.roll],
+              ["pitch", nudge.motions.pitch],
+              ["yaw", nudge.motions.yaw],
+              ["roll", nudge.motions.roll],
             ]}
             onChoose={(chosen) => {
               ask({ motion: chosen })
@@ -45,7 +45,7 @@ export function Asking({ swinging }: { readonly swinging: boolean }) {
           />
           {kind === "knock" ? (
             <Amount
-              label={nudgeWords.impulse}
+              label={nudge.impulse}
               field={nudgeFields.impulse}
               value={impulse}
               onChange={(value) => ask({ impulse: value })}
@@ -53,13 +53,13 @@ export function Asking({ swinging }: { readonly swinging: boolean }) {
           ) : (
             <>
               <Amount
-                label={nudgeWords.push}
+                label={nudge.push}
                 field={nudgeFields.push}
                 value={push}
                 onChange={(value) => ask({ push: value })}
               />
               <Amount
-                label={nudgeWords.lasting}
+                label={nudge.lasting}
                 field={nudgeFields.lastingS}
                 value={lastingS}
                 onChange={(value) => ask({ lastingS: value })}
@@ -67,9 +67,9 @@ export function Asking({ swinging }: { readonly swinging: boolean }) {
             </>
           )}
           <p className="hills-note">
-            {nudgeWords.positive[motion]} {nudgeWords.alike} {swinging && nudgeWords.swings}
+            {nudge.positive[motion]} {nudge.alike} {swinging && nudge.swings}
           </p>
-          <p className="hills-note">{nudgeWords.caution}</p>
+          <p className="hills-note">{nudge.caution}</p>
         </>
       )}
     </section>

@@ -1,6 +1,8 @@
+import { withUnit } from "../../describe/format"
 import { DROP_DECIMALS, turnText } from "../../describe/nudgeText"
-import { nudgeWords } from "../../describe/nudgeWords"
 import { anglesAt } from "../../scene/nudge"
+import { nudge } from "../../words/nudge"
+import { localNumber } from "../../words/numbers"
 import { ByBow } from "./ByBow"
 import { lastingOf, type Watched } from "./watched"
 
@@ -12,10 +14,10 @@ export function Drops({ bows }: { readonly bows: readonly Watched[] }) {
   const end = lastingOf(bows[0]!)
   return (
     <section>
-      <h2 className="sheet-heading">{nudgeWords.drops}</h2>
+      <h2 className="sheet-heading">{nudge.drops}</h2>
       <ByBow
-        heading={nudgeWords.after}
-        rows={TIMES.filter((time) => Number(time) <= end).map((time) => [time, `${time}\u00a0s`])}
+        heading={nudge.after}
+        rows={TIMES.filter((time) => Number(time) <= end).map((time) => [time, withUnit(localNumber(time), "s")])}
         figure="drop"
         bows={bows}
         cell={(time, { trace }) => {
@@ -23,7 +25,7 @@ export function Drops({ bows }: { readonly bows: readonly Watched[] }) {
           return { text: turnText(pitch, "pitch", DROP_DECIMALS), value: pitch }
         }}
       />
-      <p className="hills-note">{nudgeWords.dropFormula}</p>
+      <p className="hills-note">{nudge.dropFormula}</p>
     </section>
   )
 }

@@ -1,8 +1,8 @@
 import { holdText, noStringText } from "../../describe/nudgeText"
-import { holdMeaning, nudgeWords } from "../../describe/nudgeWords"
 import { Choice } from "../../panels/Choice"
 import { success } from "../../scene/errors"
 import { type HandHold, heldBy, type HoldChoice, nudgeFields } from "../../scene/nudge"
+import { nudge } from "../../words/nudge"
 import { Amount } from "./Amount"
 import { ask } from "./asked"
 import type { Watched } from "./watched"
@@ -33,11 +33,11 @@ export function Holding({ bows, hold, stringless }: Props) {
   const set = (key: keyof HandHold, value: number) => ask({ hold: { ...here, [key]: value } })
   // What is the same for both is said once.
   const told = new Map(bows.map(({ name, evaluation, tensor }) => [holdText(heldBy(hold, evaluation), tensor), name]))
-  const { free, string, loose, own } = nudgeWords.holds
+  const { free, string, loose, own } = nudge.hold.names
   return (
     <section>
       <Choice
-        name={nudgeWords.hold}
+        name={nudge.hold.heading}
         value={choice}
         options={[
           ["free", free],
@@ -48,16 +48,15 @@ export function Holding({ bows, hold, stringless }: Props) {
         onChoose={choose}
       />
       {stringless.length > 0 && <p className="hills-note">{noStringText(stringless)}</p>}
-      <p className="hills-note">{holdMeaning[choice]}</p>
+      <p className="hills-note">{nudge.hold.meaning[choice]}</p>
       {choice !== "free" &&
         [...told].map(([text, name]) => (
           <p key={text} className="hills-note" data-figure="hold">
-            {told.size > 1 && `${name}: `}
-            {text}
+            {told.size > 1 ? nudge.hold.of(name, text) : text}
           </p>
         ))}
       <details className="figure-more nudge-numbers">
-        <summary>{nudgeWords.numbers}</summary>
+        <summary>{nudge.hold.numbers}</summary>
         {numbers.map(([key, field]) => (
           <Amount
             key={key}

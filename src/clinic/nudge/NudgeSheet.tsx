@@ -1,12 +1,14 @@
 import { useEffect, useMemo, useState } from "react"
 import { holdToCompare } from "../../commands/compare"
+import { errorText } from "../../describe/errorText"
 import { nudgeCsv } from "../../describe/nudgeText"
-import { nudgeWords } from "../../describe/nudgeWords"
 import "../../panels/sections.css"
 import "../../panels/sheet.css"
 import { stringHold } from "../../scene/nudge"
 import { beside } from "../../state/compared"
 import { useBench, useLive } from "../../state/useBench"
+import { nudge } from "../../words/nudge"
+import { plot } from "../../words/plot"
 import { Asking } from "./Asking"
 import { useAsked } from "./asked"
 import { createClock } from "./clock"
@@ -30,6 +32,7 @@ export default function NudgeSheet({ onSave }: Props) {
   const bench = useBench()
   const evaluation = useLive((state) => state.evaluation)
   const other = useLive(beside)
+  const units = useLive(({ preferences }) => preferences)
   const asked = useAsked()
   const stringless = [evaluation, ...(other === null ? [] : [other.evaluation])]
     .filter((each) => stringHold(each) === null)
@@ -57,15 +60,15 @@ export default function NudgeSheet({ onSave }: Props) {
   return (
     <div className="hills-sheet nudge-sheet">
       <Asking swinging={swinging} />
-      {!bows.ok && <p className="problem">{bows.errors.map(({ message }) => message).join("; ")}.</p>}
+      {!bows.ok && <p className="problem">{bows.errors.map((error) => `${errorText(error, units)}.`).join(" ")}</p>}
       {bows.ok && (
         <>
           {!dropping && <Holding bows={bows.value} hold={hold} stringless={stringless} />}
           <section>
-            <h2 className="sheet-heading">{bows.value.length > 1 ? nudgeWords.sideBySide : nudgeWords.watching}</h2>
+            <h2 className="sheet-heading">{bows.value.length > 1 ? nudge.sideBySide : nudge.watching}</h2>
             {other === null && (
               <p className="hills-note nudge-alone">
-                {nudgeWords.nobody}
+                {nudge.nobody}
                 <button type="button" onClick={() => holdToCompare.run(bench, undefined)}>
                   {holdToCompare.label}
                 </button>
@@ -77,7 +80,7 @@ export default function NudgeSheet({ onSave }: Props) {
           {dropping ? <Drops bows={bows.value} /> : <Target bows={bows.value} clock={clock} />}
           <Traces bows={bows.value} motion={motion} clock={clock} leavesS={dropping ? null : leavesS} />
           <button type="button" onClick={() => onSave("nudge", nudgeCsv(bows.value))}>
-            {nudgeWords.save}
+            {plot.save}
           </button>
         </>
       )}

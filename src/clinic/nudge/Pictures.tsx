@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef } from "react"
 import { DROP_DECIMALS, enlargedText, turnText } from "../../describe/nudgeText"
-import { nudgeWords } from "../../describe/nudgeWords"
 import { anglesAt, type Motion, motions } from "../../scene/nudge"
+import { nudge } from "../../words/nudge"
 import { bowLines, type BowLine, type Box, clockwise, enlargement, room, seen } from "./bowLines"
 import type { Clock } from "./clock"
 import type { Watched } from "./watched"
@@ -94,8 +94,8 @@ function Picture({ bow: { trace }, lines, view, box, factor, decimals, clock }: 
         <circle className="nudge-grip" r={0.018} />
       </svg>
       <figcaption>
-        {nudgeWords.motions[view]} <span className="nudge-angle" ref={words} />
-        <span className="nudge-view">{nudgeWords.views[view]}</span>
+        {nudge.motions[view]} <span className="nudge-angle" ref={words} />
+        <span className="nudge-view">{nudge.views[view]}</span>
       </figcaption>
     </figure>
   )

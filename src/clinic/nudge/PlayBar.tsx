@@ -1,9 +1,9 @@
 import { useEffect, useRef } from "react"
 import { momentText } from "../../describe/nudgeText"
-import { nudgeWords } from "../../describe/nudgeWords"
 import { Choice } from "../../panels/Choice"
 import { success } from "../../scene/errors"
 import { SAMPLE_S } from "../../scene/nudge"
+import { nudge } from "../../words/nudge"
 import { ask, useAsked } from "./asked"
 import type { Clock } from "./clock"
 import { useCalm, usePlaying } from "./usePlaying"
@@ -39,15 +39,15 @@ export function PlayBar({ clock, end }: { readonly clock: Clock; readonly end: n
     <div className="nudge-player">
       <div className="hills-buttons">
         <button type="button" onClick={() => step(-1)}>
-          {nudgeWords.back}
+          {nudge.back}
         </button>
         {!calm && (
           <button type="button" className="nudge-play" onClick={playing ? pause : play}>
-            {playing ? nudgeWords.pause : nudgeWords.play}
+            {playing ? nudge.pause : nudge.play}
           </button>
         )}
         <button type="button" onClick={() => step(1)}>
-          {nudgeWords.on}
+          {nudge.on}
         </button>
       </div>
       <div className="nudge-scrubbing">
@@ -55,7 +55,7 @@ export function PlayBar({ clock, end }: { readonly clock: Clock; readonly end: n
           ref={slider}
           className="nudge-scrubber"
           type="range"
-          aria-label={kind === "drop" ? nudgeWords.timeOfDrop : nudgeWords.time}
+          aria-label={kind === "drop" ? nudge.timeOfDrop : nudge.time}
           min={0}
           max={end}
           step={SAMPLE_S}
@@ -68,15 +68,15 @@ export function PlayBar({ clock, end }: { readonly clock: Clock; readonly end: n
         <output ref={words} className="nudge-time" aria-live="off" />
       </div>
       {calm ? (
-        <p className="hills-note">{nudgeWords.calm}</p>
+        <p className="hills-note">{nudge.calm}</p>
       ) : (
         <Choice
-          name={nudgeWords.speed}
+          name={nudge.speed}
           value={slowness}
           options={[
-            ["1", nudgeWords.speeds[1]],
-            ["10", nudgeWords.speeds[10]],
-            ["100", nudgeWords.speeds[100]],
+            ["1", nudge.speeds[1]],
+            ["10", nudge.speeds[10]],
+            ["100", nudge.speeds[100]],
           ]}
           onChoose={(chosen) => {
             ask({ slowness: chosen })

@@ -1,9 +1,9 @@
 import { landingText } from "../../describe/nudgeText"
-import { nudgeWords } from "../../describe/nudgeWords"
 import { Choice } from "../../panels/Choice"
 import { success } from "../../scene/errors"
 import { landingOf, nudgeFields } from "../../scene/nudge"
 import { useLive } from "../../state/useBench"
+import { nudge } from "../../words/nudge"
 import { Amount } from "./Amount"
 import { ask, type Distance, faces, useAsked } from "./asked"
 import { ByBow } from "./ByBow"
@@ -20,9 +20,9 @@ export function Target({ bows, clock }: { readonly bows: readonly Watched[]; rea
   const units = useLive(({ preferences }) => preferences)
   return (
     <section>
-      <h2 className="sheet-heading">{nudgeWords.target}</h2>
+      <h2 className="sheet-heading">{nudge.target}</h2>
       <Choice
-        name={nudgeWords.distance}
+        name={nudge.distance}
         value={distance}
         options={distances.map((each) => [each, `${each} m`] as const)}
         onChoose={(chosen) => {
@@ -32,13 +32,13 @@ export function Target({ bows, clock }: { readonly bows: readonly Watched[]; rea
       />
       <Face bows={bows} clock={clock} distance={distance} leavesS={leavesS} />
       <Amount
-        label={nudgeWords.leaves}
+        label={nudge.leaves}
         field={nudgeFields.leavesS}
         value={leavesS}
         onChange={(value) => ask({ leavesS: value })}
       />
       <ByBow
-        heading={nudgeWords.distance}
+        heading={nudge.distance}
         rows={distances.map((each) => [each, `${each} m`])}
         figure="landing"
         bows={bows}
@@ -47,7 +47,7 @@ export function Target({ bows, clock }: { readonly bows: readonly Watched[]; rea
           return { text: landingText(where, units), value: where.right }
         }}
       />
-      <p className="hills-note">{nudgeWords.rigid}</p>
+      <p className="hills-note">{nudge.rigid}</p>
     </section>
   )
 }

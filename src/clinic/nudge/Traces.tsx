@@ -1,8 +1,9 @@
 import { useCallback, useEffect, useMemo, useRef } from "react"
 import { DROP_DECIMALS, othersPointText, turnPointText } from "../../describe/nudgeText"
-import { nudgeWords } from "../../describe/nudgeWords"
 import { Plot, type PlotRun } from "../../panels/plot/Plot"
 import type { Motion } from "../../scene/nudge"
+import { nudge } from "../../words/nudge"
+import { plot } from "../../words/plot"
 import type { Clock } from "./clock"
 import { contentOf, PLOTTED, tracesOf } from "./traceContent"
 import type { Watched } from "./watched"
@@ -50,35 +51,34 @@ export function Traces({ bows, motion, clock, leavesS }: Props) {
     (index: number) => othersPointText(traces.x[index]!, motion, angles(index)),
     [traces, motion, angles],
   )
-  const xAxis = { label: "time, s", span: [0, traces.x.at(-1)!] as const, decimals: 2 }
-  const [positive, negative] = nudgeWords.sides[motion]
+  const xAxis = { label: plot.time, span: [0, traces.x.at(-1)!] as const, decimals: 2 }
   return (
     <section>
-      <h2 className="sheet-heading">{nudgeWords.traces}</h2>
+      <h2 className="sheet-heading">{nudge.traces}</h2>
       <Plot
         ref={main}
-        name={`${nudgeWords.motions[motion]} against time`}
+        name={nudge.againstTime[motion]}
         content={start.main}
         say={say}
         start={0}
         xAxis={xAxis}
-        yAxis={{ label: `${nudgeWords.motions[motion].toLowerCase()}, ° (${positive} + / ${negative} −)`, decimals: 2 }}
+        yAxis={{ label: nudge.axes[motion], decimals: 2 }}
       />
       {leavesS !== null &&
         (traces.others.length === 0 ? (
-          <p className="hills-note">{nudgeWords.nothingElse}</p>
+          <p className="hills-note">{nudge.nothingElse}</p>
         ) : (
           <>
-            <h3 className="nudge-subheading">{nudgeWords.others}</h3>
-            <p className="hills-note">{nudgeWords.coupling}</p>
+            <h3 className="nudge-subheading">{nudge.others}</h3>
+            <p className="hills-note">{nudge.coupling}</p>
             <Plot
               ref={others}
-              name={nudgeWords.others}
+              name={nudge.others}
               content={start.others}
               say={sayOthers}
               start={0}
               xAxis={xAxis}
-              yAxis={{ label: "turn, °", decimals: 3 }}
+              yAxis={{ label: nudge.anyTurn, decimals: 3 }}
             />
           </>
         ))}

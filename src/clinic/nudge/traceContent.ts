@@ -1,6 +1,6 @@
-import { nudgeWords } from "../../describe/nudgeWords"
 import type { PlotContent, PlotLine } from "../../panels/plot/plotted"
 import { type Motion, motions } from "../../scene/nudge"
+import { nudge } from "../../words/nudge"
 import type { Watched } from "./watched"
 
 const DEGREE = Math.PI / 180
@@ -37,9 +37,9 @@ export function tracesOf(bows: readonly Watched[], motion: Motion): Traces {
   const rest = motions.filter((other) => other !== motion).reverse()
   const others = bows.flatMap((bow) =>
     rest.map((other, index) => {
-      const word = nudgeWords.motions[other].toLowerCase()
+      const word = nudge.motionsWithin[other]
       const dash = DASHES[index]
-      const name = bow.which === "now" ? word : `${bow.name} ${word}`
+      const name = bow.which === "now" ? word : nudge.bowTurns(bow.name, word)
       return line(bow, other, { name, width: bow.which === "now" ? 2 : 1.5, ...(dash && { dash }) })
     }),
   )
@@ -62,7 +62,7 @@ export const contentOf = (
   x,
   lines,
   marks: [
-    ...(leavesS === null ? [] : [{ kind: "upright", x: leavesS, text: "arrow leaves" } as const]),
+    ...(leavesS === null ? [] : [{ kind: "upright", x: leavesS, text: nudge.arrowLeaves } as const]),
     { kind: "upright", x: time, text: "" },
   ],
 })

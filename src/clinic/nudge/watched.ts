@@ -1,10 +1,10 @@
 import type { NudgeTrace } from "../../core/nudge"
 import type { Tensor } from "../../core/solids"
-import { nudgeWords } from "../../describe/nudgeWords"
 import { type Result, success } from "../../scene/errors"
 import type { Evaluation, PoseBalance } from "../../scene/evaluate"
 import { noseDrops, nudgeTrace, type NudgeQuestion, quickTensor } from "../../scene/nudge"
 import type { Beside } from "../../state/compared"
+import { nudge } from "../../words/nudge"
 
 /** A nudge, or the drop after the shot, of which nothing more is asked. */
 export type WatchQuestion = Omit<NudgeQuestion, "kind"> & { readonly kind: NudgeQuestion["kind"] | "drop" }
@@ -26,8 +26,8 @@ export interface Watched {
 /** Follows the present bow, and the one beside it if there is one, through what is asked. */
 export function watch(evaluation: Evaluation, beside: Beside | null, asked: WatchQuestion): Result<readonly Watched[]> {
   const bows = [
-    { which: "now", name: nudgeWords.now, evaluation } as const,
-    ...(beside === null ? [] : [{ which: "held", name: nudgeWords.held, evaluation: beside.evaluation } as const]),
+    { which: "now", name: nudge.bows.now, evaluation } as const,
+    ...(beside === null ? [] : [{ which: "held", name: nudge.bows.held, evaluation: beside.evaluation } as const]),
   ]
   if (asked.kind === "drop") {
     const drops = noseDrops(bows.map((bow) => bow.evaluation))

@@ -8,6 +8,7 @@ import { hills } from "./hills"
 import { lessonFaults } from "./lessonFaults"
 import { lessons } from "./lessons"
 import { meanings } from "./meanings"
+import { nudge } from "./nudge"
 import { partWords } from "./partWords"
 import { picture } from "./picture"
 import { places } from "./places"
@@ -28,6 +29,7 @@ export const french = {
   lessonFaults,
   lessons,
   meanings,
+  nudge,
   partWords,
   picture,
   places,
