@@ -4,11 +4,13 @@ import { stillFits } from "../../commands/find"
 import type { Asked, FoundSetup } from "../../scene/find"
 import type { Finder } from "../../state/finder"
 import { useLive } from "../../state/useBench"
+import { findSheet } from "../../words/findSheet"
 import { Misses } from "./Misses"
 import { Scatter } from "./Scatter"
 import { SetupTable } from "./SetupTable"
 import { useGhost } from "./useGhost"
 
+const { setups: words } = findSheet
 const NONE: readonly FoundSetup[] = []
 
 /** What was found so far: all of it as a picture and as a list; the one pointed at is seen through the present rig. */
@@ -49,12 +51,9 @@ function Listed({ asked, setups, earlier }: Props) {
   return (
     <section aria-labelledby="find-answers">
       <h2 className="sheet-heading" id="find-answers">
-        {setups.length === 1 ? "One setup" : `${setups.length} setups`}
-        {earlier !== null && ` for ${earlier}`}
+        {earlier === null ? words.heading(setups.length) : words.headingFor(setups.length, earlier)}
       </h2>
-      {!fits && (
-        <p className="find-note">The bow has changed since this search: search again to see or try one of these.</p>
-      )}
+      {!fits && <p className="find-note">{words.bowChanged}</p>}
       <Scatter setups={setups} units={units} marked={marked} onPoint={setPointed} onChoose={choose} />
       <SetupTable
         asked={asked}

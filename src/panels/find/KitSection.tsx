@@ -3,11 +3,14 @@ import { useStore } from "./useStore"
 import { type KitSection as Section, kitSections, piecesIn } from "../../scene/kit"
 import type { KitBox } from "../../state/kitBox"
 import { useBench } from "../../state/useBench"
+import { findSheet } from "../../words/findSheet"
 import { NameField } from "./NameField"
 import { newPiece } from "./newPieces"
 import { PieceRow } from "./PieceRow"
-import { plans, withPieces } from "./pieces"
+import { withPieces } from "./pieces"
 import { ShippedKits } from "./ShippedKits"
+
+const { box: words } = findSheet
 
 /** What the page does with a kit's files. */
 export interface KitFiles {
@@ -29,30 +32,28 @@ export function KitSection({ box, files }: { box: KitBox; files: KitFiles }) {
   return (
     <section aria-labelledby="find-kit">
       <h2 className="sheet-heading" id="find-kit">
-        What is in the box
+        {words.heading}
       </h2>
       <p className="find-note">
-        {count === 0
-          ? "Nothing yet. Add pieces, open a kit, or begin with an invented one."
-          : `“${kit.name}”: ${count} ${count === 1 ? "piece" : "pieces"}.`}
-        {!files.kept() && " The browser does not keep it: save it as a file."}
+        {count === 0 ? words.empty : words.holds(kit.name, count)}
+        {!files.kept() && ` ${words.notKept}`}
       </p>
       <div className="find-buttons">
         <button type="button" onClick={files.pick}>
-          Open kit…
+          {words.open}
         </button>
         <button type="button" onClick={() => files.save("json")}>
-          Save kit
+          {words.save}
         </button>
         <button type="button" onClick={() => files.save("csv")}>
-          Save table
+          {words.saveTable}
         </button>
         <ShippedKits files={files} />
       </div>
       <details className="find-pieces">
-        <summary>Pieces</summary>
+        <summary>{words.pieces}</summary>
         <NameField
-          label="Name of the box"
+          label={words.name}
           name={kit.name}
           longest={200}
           mayBeEmpty
@@ -63,10 +64,10 @@ export function KitSection({ box, files }: { box: KitBox; files: KitFiles }) {
         ))}
         <div className="find-buttons">
           <button type="button" aria-disabled={past === 0} onClick={() => box.undo()}>
-            Undo in the box
+            {words.undo}
           </button>
           <button type="button" aria-disabled={future === 0} onClick={() => box.redo()}>
-            Redo
+            {words.redo}
           </button>
         </div>
       </details>
@@ -74,22 +75,20 @@ export function KitSection({ box, files }: { box: KitBox; files: KitFiles }) {
   )
 }
 
-const article = (word: string): string => (/^[aeiou]/i.test(word) ? "an" : "a")
-
 function Pieces({ box, section }: { box: KitBox; section: Section }) {
   const bench = useBench()
   const pieces = useStore(box.store, (state) => state.kit[section])
   const [open, setOpen] = useState<number | null>(null)
-  const { title, one } = plans[section]
+  const { title, one, add: addWords, added } = findSheet[section]
   const add = () => {
     const { kit } = box.store.getState()
     box.change(withPieces(kit, section, (all) => [...all, newPiece[section]()]))
     setOpen(pieces.length)
-    bench.say(`Added ${article(one)} ${one}`)
+    bench.say(added)
   }
   const remove = (index: number) => {
     const { kit } = box.store.getState()
-    bench.say(`${pieces[index]?.name ?? one} taken out of the box`)
+    bench.say(findSheet.piece.takenOut(pieces[index]?.name ?? one))
     box.change(withPieces(kit, section, (all) => all.filter((_, at) => at !== index)))
     setOpen(null)
   }
@@ -112,7 +111,7 @@ function Pieces({ box, section }: { box: KitBox; section: Section }) {
         ))}
       </ul>
       <button type="button" onClick={add}>
-        Add {article(one)} {one}
+        {addWords}
       </button>
     </div>
   )

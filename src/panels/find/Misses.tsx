@@ -3,9 +3,12 @@ import { stillFits } from "../../commands/find"
 import { limitWords, missText } from "../../describe/findText"
 import type { Asked, FoundSetup, Miss } from "../../scene/find"
 import { useLive } from "../../state/useBench"
+import { findSheet } from "../../words/findSheet"
 import { SetupDetail } from "./SetupDetail"
 import { TrySetup } from "./TrySetup"
 import { useGhost } from "./useGhost"
+
+const { misses: words } = findSheet
 
 interface Props {
   readonly asked: Asked
@@ -25,7 +28,7 @@ export function Misses({ asked, misses, earlier }: Props) {
   return (
     <section aria-labelledby="find-misses">
       <h2 className="sheet-heading" id="find-misses">
-        {earlier === null ? "What stands in the way" : `What stood in the way for ${earlier}`}
+        {earlier === null ? words.heading : words.headingFor(earlier)}
       </h2>
       <ul className="find-misses">
         {misses.map((miss) => (
@@ -41,7 +44,7 @@ export function Misses({ asked, misses, earlier }: Props) {
               <Nearest
                 asked={asked}
                 setup={miss.nearest.setup}
-                name={`the nearest for ${limitWords[miss.key].name}`}
+                limit={limitWords[miss.key].name}
                 fits={fits}
                 open={miss.key === openKey}
                 onOpen={(wanted) => setOpenKey(wanted ? miss.key : null)}
@@ -57,14 +60,15 @@ export function Misses({ asked, misses, earlier }: Props) {
 interface NearestProps {
   readonly asked: Asked
   readonly setup: FoundSetup
-  readonly name: string
+  /** "balance point forward": what it comes nearest in. */
+  readonly limit: string
   readonly fits: boolean
   readonly open: boolean
   onOpen(open: boolean): void
 }
 
 /** The setup that comes nearest: what to do to get there, which also shows it beside the rig, and to try it. */
-function Nearest({ asked, setup, name, fits, open, onOpen }: NearestProps) {
+function Nearest({ asked, setup, limit, fits, open, onOpen }: NearestProps) {
   const id = useId()
   return (
     <>
@@ -73,12 +77,12 @@ function Nearest({ asked, setup, name, fits, open, onOpen }: NearestProps) {
           type="button"
           aria-expanded={open}
           aria-controls={open ? id : undefined}
-          aria-label={`What to do, ${name}`}
+          aria-label={words.whatToDoFor(limit)}
           onClick={() => onOpen(!open)}
         >
-          What to do
+          {words.whatToDo}
         </button>
-        <TrySetup asked={asked} setup={setup} name={name} fits={fits} />
+        <TrySetup asked={asked} setup={setup} name={findSheet.trying.nearest(limit)} fits={fits} />
       </span>
       {open && (
         <div className="find-detail" id={id}>

@@ -1,4 +1,5 @@
 import type { NumberField } from "../../scene/fields"
+import { findSheet } from "../../words/findSheet"
 import { Check } from "../Check"
 import { PlainNumber } from "../hills/PlainNumber"
 
@@ -19,7 +20,15 @@ interface Props {
 const DONE = { ok: true, value: undefined } as const
 
 /** A number that need not be there: a switch, and the number while it is on. */
-export function OptionalNumber({ owner, field, label = field.label, inner = "value", value, start, onChange }: Props) {
+export function OptionalNumber({
+  owner,
+  field,
+  label = field.label,
+  inner = findSheet.piece.value,
+  value,
+  start,
+  onChange,
+}: Props) {
   const title = label.charAt(0).toUpperCase() + label.slice(1)
   return (
     <div className="find-optional">
@@ -35,7 +44,7 @@ export function OptionalNumber({ owner, field, label = field.label, inner = "val
       {value !== undefined && (
         <PlainNumber
           label={inner}
-          name={owner === undefined ? label : `${label} of ${owner}`}
+          name={owner === undefined ? label : findSheet.piece.numberOf(label, owner)}
           field={field}
           value={value}
           onChange={onChange}

@@ -4,11 +4,14 @@ import type { NumberField } from "../../scene/fields"
 import type { Kit, KitPiece, KitSection } from "../../scene/kit"
 import type { KitBox } from "../../state/kitBox"
 import { useBench, useLive } from "../../state/useBench"
+import { findSheet } from "../../words/findSheet"
 import { PlainNumber } from "../hills/PlainNumber"
 import { Problem } from "../Problem"
 import { NameField } from "./NameField"
 import { OptionalNumber } from "./OptionalNumber"
-import { countField, type PieceNumber, pieceText, plans, valueIn, withValue } from "./pieces"
+import { countField, type PieceNumber, pieceNumbers, pieceText, valueIn, withValue } from "./pieces"
+
+const { piece: words } = findSheet
 
 interface Props {
   readonly box: KitBox
@@ -35,7 +38,7 @@ export function PieceRow({ box, section, index, piece, open, onOpen, onRemove }:
   const step = (by: number) => {
     const count = Math.min(field.max, Math.max(field.min, piece.count + by))
     set(["count"], count)
-    bench.say(`${piece.name}: ${count}`)
+    bench.say(words.count(piece.name, count))
   }
   return (
     <li className="find-piece" data-open={open || undefined}>
@@ -53,28 +56,28 @@ export function PieceRow({ box, section, index, piece, open, onOpen, onRemove }:
         </span>
       </button>
       <span className="find-piece-count">
-        <button type="button" className="step-button" aria-label={`One less, ${piece.name}`} onClick={() => step(-1)}>
+        <button type="button" className="step-button" aria-label={words.less(piece.name)} onClick={() => step(-1)}>
           −
         </button>
-        <span role="status" aria-live="off" aria-label={`${piece.count} in the box`}>
+        <span role="status" aria-live="off" aria-label={words.inBox(piece.count)}>
           {piece.count}
         </span>
-        <button type="button" className="step-button" aria-label={`One more, ${piece.name}`} onClick={() => step(1)}>
+        <button type="button" className="step-button" aria-label={words.more(piece.name)} onClick={() => step(1)}>
           +
         </button>
       </span>
       {open && (
         <div className="find-piece-fields" id={id}>
-          <NameField label="Name" name={piece.name} longest={120} onChange={(name) => set(["name"], name)} />
+          <NameField label={words.name} name={piece.name} longest={120} onChange={(name) => set(["name"], name)} />
           <PlainNumber
             label={field.label}
-            name={`${field.label} of ${piece.name}`}
+            name={words.numberOf(field.label, piece.name)}
             field={field}
             value={piece.count}
             onChange={(count) => set(["count"], count)}
           />
           {"use" in piece && <Use use={piece.use} onChange={(use) => set(["use"], use)} />}
-          {plans[section].numbers.map((number) => (
+          {pieceNumbers[section].map((number) => (
             <PieceField
               key={`${piece.name} ${number.keys.join()}`}
               number={number}
@@ -84,7 +87,7 @@ export function PieceRow({ box, section, index, piece, open, onOpen, onRemove }:
           ))}
           <Problem text={problem} />
           <button type="button" onClick={onRemove}>
-            Take out of the box
+            {words.takeOut}
           </button>
         </div>
       )}
@@ -107,7 +110,7 @@ function PieceField({
   return (
     <PlainNumber
       label={field.label}
-      name={`${field.label} of ${piece.name}`}
+      name={words.numberOf(field.label, piece.name)}
       field={field}
       value={value ?? 0}
       onChange={onChange}
@@ -124,11 +127,13 @@ type UseOf = KitPiece<"rods">["use"]
 function Use({ use, onChange }: { use: UseOf; onChange(use: UseOf): void }) {
   return (
     <label className="find-name">
-      <span>Goes</span>
+      <span>{words.use}</span>
       <select value={use} onChange={(event) => onChange(event.target.value as UseOf)}>
-        <option value="front">at the front, or by itself</option>
-        <option value="side">on a V-bar's arm</option>
-        <option value="any">anywhere</option>
+        {(["front", "side", "any"] as const).map((each) => (
+          <option key={each} value={each}>
+            {words.uses[each]}
+          </option>
+        ))}
       </select>
     </label>
   )

@@ -1,7 +1,10 @@
 import { type KeyboardEvent, useMemo, useRef, useState } from "react"
 import { said, show, type UnitChoice } from "../../describe/format"
 import type { FoundSetup } from "../../scene/find"
+import { findSheet } from "../../words/findSheet"
 import { frontOf, type Scale, scaleOf } from "./front"
+
+const { picture: words } = findSheet
 
 /** The picture's own measure; it is drawn as wide as the sheet. */
 const WIDTH = 360
@@ -81,21 +84,15 @@ export function Scatter({ setups, units, marked, onPoint, onChoose }: Props) {
             </g>
           ))}
           <text x={WIDTH - ROOM.right} y={HEIGHT - 6} textAnchor="end">
-            mass, {show(0, "mass", units).unit}
+            {words.mass(show(0, "mass", units).unit)}
           </text>
           <text x={4} y={HEIGHT - 6}>
-            turn resistance, {show(0, "inertia", units).unit}, up
+            {words.turn(show(0, "inertia", units).unit)}
           </text>
         </g>
         {front.length > 1 && <path className="find-scatter-front" d={`M${stairs.join("L")}`} />}
       </svg>
-      <div
-        ref={list}
-        role="listbox"
-        tabIndex={-1}
-        aria-label="Setups found: mass across, turn resistance up"
-        onKeyDown={onKeyDown}
-      >
+      <div ref={list} role="listbox" tabIndex={-1} aria-label={words.label} onKeyDown={onKeyDown}>
         <svg viewBox={VIEW} role="presentation">
           {drawn.map((index) => {
             const setup = setups[index]!
@@ -127,9 +124,9 @@ export function Scatter({ setups, units, marked, onPoint, onChoose }: Props) {
         </svg>
       </div>
       <figcaption>
-        Each point is one setup; turn resistance is the sum of pitch, yaw and roll about the grip.
-        {front.length > 1 && " On the line stand those that no other one listed beats in both: filled points."}
-        {front.length === 1 && setups.length > 1 && " None beats the filled one in either."}
+        {words.caption}
+        {front.length > 1 && ` ${words.line}`}
+        {front.length === 1 && setups.length > 1 && ` ${words.oneBest}`}
       </figcaption>
     </figure>
   )
@@ -142,6 +139,6 @@ const byMass = (weighed: readonly { massG: number; resistance: number }[]): numb
   weighed.map((_, index) => index).sort((a, b) => weighed[a]!.massG - weighed[b]!.massG || a - b)
 
 function pointText(setup: FoundSetup, index: number, front: boolean, units: UnitChoice): string {
-  const words = `Setup ${index + 1}: ${said(setup.massG, "mass", units)}, turn resistance ${said(turnOf(setup), "inertia", units)}`
-  return front ? `${words}, on the line` : words
+  const say = front ? words.pointOnLine : words.point
+  return say(index + 1, said(setup.massG, "mass", units), said(turnOf(setup), "inertia", units))
 }

@@ -6,9 +6,12 @@ import { piecesIn } from "../../scene/kit"
 import type { Finder } from "../../state/finder"
 import type { KitBox } from "../../state/kitBox"
 import { useBench } from "../../state/useBench"
+import { findSheet } from "../../words/findSheet"
 import { search } from "../../words/search"
 import type { FieldProblems } from "../fieldProblems"
 import { Problem } from "../Problem"
+
+const { search: words } = findSheet
 
 interface Props {
   readonly box: KitBox
@@ -44,19 +47,19 @@ export function SearchSection({ box, finder, question, problems, earlier }: Prop
     finder.start({ scene: bench.store.getState().scene, kit: box.store.getState().kit, question })
   }
   return (
-    <section aria-label="Search">
+    <section aria-label={words.section}>
       <div className="find-buttons find-search">
         <button type="button" className="find-start" aria-disabled={running || empty} onClick={start}>
-          Find setups
+          {words.start}
         </button>
         {running && (
           <button type="button" onClick={finder.cancel}>
-            Stop
+            {words.stop}
           </button>
         )}
       </div>
       <div ref={why}>{refused && wrong.size > 0 && <Problem text={wrongFieldsText([...wrong.values()])} />}</div>
-      {empty && <p className="find-note">The box is empty: there is nothing to build from.</p>}
+      {empty && <p className="find-note">{words.empty}</p>}
       {cutOff && !empty && <p className="find-note">{search.cutOff}</p>}
       {running && <Underway finder={finder} />}
       {outcome?.kind === "refused" && <Problem text={refusalText(outcome.errors)} />}
@@ -72,9 +75,9 @@ function Underway({ finder }: { finder: Finder }) {
   const share = progress === null || progress.combinations === 0 ? 0 : progress.covered / progress.combinations
   return (
     <div className="find-underway">
-      <progress aria-label="Combinations covered" max={1} value={share} />
+      <progress aria-label={words.progress} max={1} value={share} />
       <p className="find-outcome">
-        {progress === null || progress.combinations === 0 ? "Listing what can be built…" : coverText(progress, null)}
+        {progress === null || progress.combinations === 0 ? words.listing : coverText(progress, null)}
       </p>
       <div role="status">
         {slept !== null && <p className="find-note">{slept}</p>}
@@ -93,7 +96,6 @@ function useSaidAtTheEnd(finder: Finder, earlier: string | null) {
     if (outcome === last.current) return
     last.current = outcome
     if (outcome?.kind !== "searched") return
-    const count = outcome.setups.length
-    bench.say(`${count} ${count === 1 ? "setup" : "setups"} found. ${outcomeText(outcome, earlier)}`)
+    bench.say(`${words.found(outcome.setups.length)} ${outcomeText(outcome, earlier)}`)
   }, [bench, outcome, earlier])
 }

@@ -3,6 +3,9 @@ import { said } from "../../describe/format"
 import { rigChanges } from "../../describe/rigChanges"
 import type { FindQuestion, FoundSetup } from "../../scene/find"
 import { useLive } from "../../state/useBench"
+import { findSheet } from "../../words/findSheet"
+
+const { detail: words } = findSheet
 
 /** What a setup is made of, its figures, and what to do with the screwdriver to get there from the present rig. */
 export function SetupDetail({ setup, hold }: { setup: FoundSetup; hold: FindQuestion["hold"] }) {
@@ -14,9 +17,9 @@ export function SetupDetail({ setup, hold }: { setup: FoundSetup; hold: FindQues
   const [forward, up, right] = setup.centreMm
   return (
     <>
-      <h3>From the rig as it is</h3>
+      <h3>{words.heading}</h3>
       {changes.length === 0 ? (
-        <p>Nothing to do: it is that rig.</p>
+        <p>{words.nothing}</p>
       ) : (
         <ul className="find-changes">
           {changes.map(({ where, what }) => (
@@ -33,12 +36,12 @@ export function SetupDetail({ setup, hold }: { setup: FoundSetup; hold: FindQues
       )}
       {changes.length > 0 && <p>{RECHECK}</p>}
       <p className="find-note">
-        {rigText(setup.rig, units)}. Balance {hold === "drawn" ? "at full draw" : "at brace"} {length(forward)} forward,{" "}
-        {length(up)} up, {length(right)} to the right. Pitch {inertia(setup.pitch)}, yaw {inertia(setup.yaw)}, roll{" "}
-        {inertia(setup.roll)}.
+        {`${rigText(setup.rig, units)}. `}
+        {(hold === "drawn" ? words.drawn : words.brace)(length(forward), length(up), length(right))}{" "}
+        {words.turn(inertia(setup.pitch), inertia(setup.yaw), inertia(setup.roll))}
         {setup.reachForwardMm !== null &&
           setup.reachSideMm !== null &&
-          ` The rig reaches ${length(setup.reachForwardMm)} forward and ${length(setup.reachSideMm)} to a side.`}
+          ` ${words.reach(length(setup.reachForwardMm), length(setup.reachSideMm))}`}
       </p>
     </>
   )

@@ -2,6 +2,7 @@ import { Fragment, useId, useState } from "react"
 import { show, type ShownNumber } from "../../describe/format"
 import type { Asked, FoundSetup } from "../../scene/find"
 import { useLive } from "../../state/useBench"
+import { findSheet } from "../../words/findSheet"
 import { turnOf } from "./Scatter"
 import { SetupDetail } from "./SetupDetail"
 import { TrySetup } from "./TrySetup"
@@ -16,12 +17,14 @@ interface Props {
   onChoose(index: number): void
 }
 
+const { setups: words } = findSheet
+
 const columns = [
-  { key: "rank", name: "", title: "rank", of: (_: FoundSetup, index: number) => index },
-  { key: "mass", name: "Mass", title: "mass", of: (setup: FoundSetup) => setup.massG },
-  { key: "forward", name: "Fwd", title: "balance point forward", of: (setup: FoundSetup) => setup.centreMm[0] },
-  { key: "net", name: "Net", title: "net lift at full draw", of: (setup: FoundSetup) => setup.netLiftNm },
-  { key: "turn", name: "Turn", title: "turn resistance", of: (setup: FoundSetup) => turnOf(setup) },
+  { key: "rank", of: (_: FoundSetup, index: number) => index },
+  { key: "mass", of: (setup: FoundSetup) => setup.massG },
+  { key: "forward", of: (setup: FoundSetup) => setup.centreMm[0] },
+  { key: "net", of: (setup: FoundSetup) => setup.netLiftNm },
+  { key: "turn", of: (setup: FoundSetup) => turnOf(setup) },
 ] as const
 const quantities = { mass: "mass", forward: "length", net: "moment", turn: "inertia" } as const
 
@@ -37,18 +40,18 @@ export function SetupTable({ asked, setups, fits, marked, open, onPoint, onChoos
   const shown = (key: keyof typeof quantities, value: number): ShownNumber => show(value, quantities[key], units)
   return (
     <table className="find-table">
-      <caption className="visually-hidden">Setups found, the best first unless ordered otherwise</caption>
+      <caption className="visually-hidden">{words.caption}</caption>
       <thead>
         <tr>
-          {columns.map(({ key, name, title }, column) => (
+          {columns.map(({ key }, column) => (
             <th
               key={key}
-              title={key === "turn" ? "Turn resistance: the sum of pitch, yaw and roll about the grip" : undefined}
+              title={key === "turn" ? words.turn : undefined}
               scope="col"
               aria-sort={by.column !== column ? undefined : by.down ? "descending" : "ascending"}
             >
-              <button type="button" onClick={() => turn(column)} aria-label={`Order by ${title}`}>
-                {key === "rank" ? "No." : name}
+              <button type="button" onClick={() => turn(column)} aria-label={words.orderBy[key]}>
+                {words.heads[key]}
                 <span aria-hidden="true" className="find-sort">
                   {by.column !== column ? "" : by.down ? "▾" : "▴"}
                 </span>
@@ -57,7 +60,7 @@ export function SetupTable({ asked, setups, fits, marked, open, onPoint, onChoos
             </th>
           ))}
           <th scope="col">
-            <span className="visually-hidden">Try it</span>
+            <span className="visually-hidden">{words.tryHead}</span>
           </th>
         </tr>
       </thead>
@@ -80,7 +83,7 @@ export function SetupTable({ asked, setups, fits, marked, open, onPoint, onChoos
                     type="button"
                     aria-expanded={isOpen}
                     aria-controls={isOpen ? `${id}-${index}` : undefined}
-                    aria-label={`Setup ${index + 1}: what to do`}
+                    aria-label={words.whatToDo(index + 1)}
                     onClick={() => onChoose(index)}
                   >
                     <span className="part-mark" aria-hidden="true" />
@@ -91,7 +94,7 @@ export function SetupTable({ asked, setups, fits, marked, open, onPoint, onChoos
                   <td key={key}>{shown(key as keyof typeof quantities, value(setup, index)).text}</td>
                 ))}
                 <td>
-                  <TrySetup asked={asked} setup={setup} name={`setup ${index + 1}`} fits={fits} />
+                  <TrySetup asked={asked} setup={setup} name={findSheet.trying.setup(index + 1)} fits={fits} />
                 </td>
               </tr>
               {isOpen && (

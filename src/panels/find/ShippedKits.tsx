@@ -1,5 +1,8 @@
 import { useEffect, useState } from "react"
+import { findSheet } from "../../words/findSheet"
 import type { KitFiles } from "./KitSection"
+
+const { box } = findSheet
 
 type List = Awaited<ReturnType<KitFiles["shipped"]>>
 
@@ -16,16 +19,16 @@ export function ShippedKits({ files }: { files: KitFiles }) {
       gone = true
     }
   }, [files])
-  if (list === null) return <p className="find-note">The invented kits could not be fetched.</p>
+  if (list === null) return <p className="find-note">{box.notFetched}</p>
   return (
     <select
-      aria-label="Open an invented kit"
+      aria-label={box.shipped}
       value=""
       onChange={(event) => {
         if (event.target.value !== "") void files.openShipped(event.target.value)
       }}
     >
-      <option value="">Invented kits…</option>
+      <option value="">{box.shippedShort}</option>
       {list.map(({ id, name }) => (
         <option key={id} value={id}>
           {name}

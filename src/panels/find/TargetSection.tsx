@@ -7,12 +7,15 @@ import { mountNames } from "../../scene/mountNames"
 import type { MountName } from "../../scene/schema"
 import { figures } from "../../state/derived"
 import { useLive } from "../../state/useBench"
+import { findSheet } from "../../words/findSheet"
 import { Check } from "../Check"
 import { Choice } from "../Choice"
 import { useFieldProblem } from "../fieldProblems"
 import { PlainNumber } from "../hills/PlainNumber"
 import { Problem } from "../Problem"
 import { OptionalNumber } from "./OptionalNumber"
+
+const { wanted: words } = findSheet
 
 interface Props {
   readonly question: FindQuestion
@@ -24,12 +27,12 @@ interface Props {
 const DONE = { ok: true, value: undefined } as const
 const bands = ["forwardMm", "upMm", "sideMm", "netLiftNm"] as const
 const caps = [
-  ["massMaxG", targetFields.massMaxG, "at most"],
-  ["reachForwardMm", questionFields.reachForwardMm, "at most"],
-  ["reachSideMm", questionFields.reachSideMm, "at most"],
-  ["pitchLeast", questionFields.pitchLeast, "at least"],
-  ["yawLeast", questionFields.yawLeast, "at least"],
-  ["rollLeast", questionFields.rollLeast, "at least"],
+  ["massMaxG", targetFields.massMaxG, words.atMost],
+  ["reachForwardMm", questionFields.reachForwardMm, words.atMost],
+  ["reachSideMm", questionFields.reachSideMm, words.atMost],
+  ["pitchLeast", questionFields.pitchLeast, words.atLeast],
+  ["yawLeast", questionFields.yawLeast, words.atLeast],
+  ["rollLeast", questionFields.rollLeast, words.atLeast],
 ] as const
 
 /** What the setup must keep to, what may be built where, and what counts as best. */
@@ -45,7 +48,7 @@ export function TargetSection({ question, changed, onChange }: Props) {
   return (
     <section aria-labelledby="find-target">
       <h2 className="sheet-heading" id="find-target">
-        What is wanted
+        {words.heading}
       </h2>
       {changed ? (
         <div className="find-buttons">
@@ -56,20 +59,18 @@ export function TargetSection({ question, changed, onChange }: Props) {
               onChange(null)
             }}
           >
-            Back to the bow's own targets
+            {words.back}
           </button>
         </div>
       ) : (
-        <p className="find-note">
-          The bow's own targets, as on the Bow sheet; changed here they count for the search only.
-        </p>
+        <p className="find-note">{words.own}</p>
       )}
       {bands.map((key) => (
         <BandField key={`${key} ${round}`} of={key} band={target[key]} onChange={(band) => aim({ [key]: band })} />
       ))}
       <Cap key={`${caps[0][0]} ${round}`} of={caps[0]} target={target} onChange={aim} />
       <label className="find-name find-wide">
-        <span>Best is</span>
+        <span>{words.best}</span>
         <select value={question.score} onChange={(event) => set({ score: event.target.value as ScoreName })}>
           {scoreNames.map((name) => (
             <option key={name} value={name}>
@@ -79,50 +80,48 @@ export function TargetSection({ question, changed, onChange }: Props) {
         </select>
       </label>
       <details className="find-more">
-        <summary>More limits, and what may be built</summary>
+        <summary>{words.more}</summary>
         {caps.slice(1).map((cap) => (
           <Cap key={`${cap[0]} ${round}`} of={cap} target={target} onChange={aim} />
         ))}
-        <p className="find-note">
-          The bow counts as held level and upright. No rod is ever loaded past its maker's rated end weight.
-        </p>
+        <p className="find-note">{words.note}</p>
         <Choice
-          name="Balance and turn resistance count"
+          name={words.hold}
           value={question.hold}
           options={[
-            ["brace", "at brace"],
-            ["drawn", "at full draw"],
+            ["brace", words.brace],
+            ["drawn", words.drawn],
           ]}
           onChoose={(hold) => set({ hold })}
         />
         <Choice
-          name="Arms of a V-bar"
+          name={words.arms}
           value={question.arms}
           options={[
-            ["alike", "both alike"],
-            ["free", "each for itself"],
+            ["alike", words.alike],
+            ["free", words.free],
           ]}
           onChoose={(arms) => set({ arms })}
         />
         <Mounts question={question} onChange={set} />
         <PlainNumber
-          key={`mostDiscs ${round}`}
+          key={`mostDiscs-${round}`}
           label={questionFields.mostDiscs.label}
           field={questionFields.mostDiscs}
           value={question.mostDiscs}
           onChange={(mostDiscs) => set({ mostDiscs })}
         />
         <Choice
-          name="Listed of the same pieces"
+          name={words.variety}
           value={question.variety}
           options={[
-            ["pieces", "the best angles"],
-            ["each", "every setting"],
+            ["pieces", words.bestAngles],
+            ["each", words.everySetting],
           ]}
           onChoose={(variety) => set({ variety })}
         />
         <PlainNumber
-          key={`count ${round}`}
+          key={`count-${round}`}
           label={questionFields.count.label}
           field={questionFields.count}
           value={question.count}
@@ -172,15 +171,15 @@ function BandField({ of: key, band, onChange }: { of: BandKey; band: Band | unde
         <div className="find-band">
           <PlainNumber
             {...shared}
-            label="from"
-            name={`${name}, from`}
+            label={words.from}
+            name={words.fromOf(name)}
             value={band[0]}
             onChange={(from) => onChange([from, band[1]])}
           />
           <PlainNumber
             {...shared}
-            label="to"
-            name={`${name}, to`}
+            label={words.to}
+            name={words.toOf(name)}
             value={band[1]}
             onChange={(to) => onChange([band[0], to])}
           />
@@ -235,20 +234,20 @@ function Mounts({ question, onChange }: { question: FindQuestion; onChange(more:
   }
   return (
     <fieldset className="checks">
-      <legend>Built anew; the other mounts stay as they are</legend>
+      <legend>{words.mounts}</legend>
       {present.map((mount) =>
         swinging.includes(mount) ? (
           <p key={mount} className="find-note">
-            {mount}: stays, a swing weight hangs there
+            {words.swings[mount]}
           </p>
         ) : (
           <Check key={mount} checked={mounts.includes(mount)} onSwitch={() => toggle(mount)}>
-            {mount} mount
+            {words.mount[mount]}
           </Check>
         ),
       )}
       <label className="find-name">
-        <span>A V-bar may stand on</span>
+        <span>{words.vbarOn}</span>
         <select
           value={vbarMount ?? "none"}
           onChange={(event) => {
@@ -256,10 +255,10 @@ function Mounts({ question, onChange }: { question: FindQuestion; onChange(more:
             onChange({ vbarMount: value === "none" ? null : (value as MountName) })
           }}
         >
-          <option value="none">no mount</option>
+          <option value="none">{words.noMount}</option>
           {mounts.map((mount) => (
             <option key={mount} value={mount}>
-              the {mount} mount
+              {words.onMount[mount]}
             </option>
           ))}
         </select>
@@ -271,7 +270,7 @@ function Mounts({ question, onChange }: { question: FindQuestion; onChange(more:
           return DONE
         }}
       >
-        A V-bar has to be there
+        {words.mustVbar}
       </Check>
       <Check
         checked={always.frontRod}
@@ -280,7 +279,7 @@ function Mounts({ question, onChange }: { question: FindQuestion; onChange(more:
           return DONE
         }}
       >
-        A front rod has to be there
+        {words.mustFrontRod}
       </Check>
     </fieldset>
   )

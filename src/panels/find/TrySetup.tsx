@@ -1,7 +1,10 @@
 import { trySetup } from "../../commands/find"
 import type { Asked, FoundSetup } from "../../scene/find"
 import { useBench } from "../../state/useBench"
+import { findSheet } from "../../words/findSheet"
 import { useProblem } from "../Problem"
+
+const { trying: words } = findSheet
 
 interface Props {
   readonly asked: Asked
@@ -18,12 +21,12 @@ export function TrySetup({ asked, setup, name, fits }: Props) {
   const tryIt = () => {
     if (!fits) return
     const found = { asked: asked.scene, mounts: asked.question.mounts, rig: setup.rig }
-    told(trySetup.run(bench, { ...found, name: `${name} tried` }), `${name} is on the bow. Undo takes it back.`)
+    told(trySetup.run(bench, { ...found, name: words.tried(name) }), words.onBow(name))
   }
   return (
     <>
-      <button type="button" className="find-try" aria-disabled={!fits} aria-label={`Try ${name}`} onClick={tryIt}>
-        Try
+      <button type="button" className="find-try" aria-disabled={!fits} aria-label={words.label(name)} onClick={tryIt}>
+        {words.button}
       </button>
       {problem}
     </>

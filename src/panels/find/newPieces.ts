@@ -1,22 +1,23 @@
 import type { KitPiece, KitSection } from "../../scene/kit"
 import { newElement } from "../../scene/templates"
+import { findSheet } from "../../words/findSheet"
 
 const { extender, rod, damper, weights, vbar } = newElement
 
 /** What a piece looks like before anyone types: the sizes a newly added part has too. */
 export const newPiece: { readonly [S in KitSection]: () => KitPiece<S> } = {
-  rods: () => ({ name: "new rod", count: 1, use: "any", ...withoutPart(rod) }),
-  extenders: () => ({ name: "new extender", count: 1, ...withoutPart(extender) }),
+  rods: () => ({ name: findSheet.rods.fresh, count: 1, use: "any", ...withoutPart(rod) }),
+  extenders: () => ({ name: findSheet.extenders.fresh, count: 1, ...withoutPart(extender) }),
   vbars: () => ({
-    name: "new V-bar",
+    name: findSheet.vbars.fresh,
     count: 1,
     ...withoutPart(vbar),
     splayDeg: { from: 30, to: 60, step: 5 },
     droopDeg: { from: 0, to: 0, step: 5 },
   }),
-  dampers: () => ({ name: "new damper", count: 1, ...withoutPart(damper) }),
+  dampers: () => ({ name: findSheet.dampers.fresh, count: 1, ...withoutPart(damper) }),
   discs: () => ({
-    name: "new disc",
+    name: findSheet.discs.fresh,
     count: 6,
     eachG: weights.eachG,
     outerMm: weights.outerMm,

@@ -2,6 +2,7 @@ import { short } from "../../describe/placeWords"
 import type { UnitChoice } from "../../describe/format"
 import type { NumberField } from "../../scene/fields"
 import { kitFields, type Kit, type KitPiece, type KitSection } from "../../scene/kit"
+import { findSheet } from "../../words/findSheet"
 
 /** One number of a piece: its keys in the entry, from the outside in, and its field. */
 export interface PieceNumber {
@@ -9,13 +10,6 @@ export interface PieceNumber {
   readonly field: NumberField
   /** May be left out. */
   readonly optional: boolean
-}
-
-interface SectionPlan {
-  readonly title: string
-  /** For the button that adds one. */
-  readonly one: string
-  readonly numbers: readonly PieceNumber[]
 }
 
 const number = (key: string, field: NumberField, optional = false): PieceNumber => ({ keys: [key], field, optional })
@@ -32,44 +26,28 @@ const angles = (key: "splayDeg" | "droopDeg") =>
     optional: false,
   }))
 
-/** What of each kind of piece can be edited, most asked for first. */
-export const plans: Readonly<Record<KitSection, SectionPlan>> = {
-  rods: {
-    title: "Rods",
-    one: "rod",
-    numbers: [
-      ...tube(kitFields.rod),
-      number("modulusGPa", kitFields.rod.modulusGPa, true),
-      number("maxEndWeightG", kitFields.rod.maxEndWeightG, true),
-    ],
-  },
-  extenders: { title: "Extenders", one: "extender", numbers: tube(kitFields.extender) },
-  vbars: {
-    title: "V-bars",
-    one: "V-bar",
-    numbers: [
-      ...angles("splayDeg"),
-      ...angles("droopDeg"),
-      number("massG", kitFields.vbar.massG),
-      number("lengthMm", kitFields.vbar.lengthMm),
-      number("outerMm", kitFields.vbar.outerMm),
-      number("armOffsetMm", kitFields.vbar.armOffsetMm),
-    ],
-  },
-  dampers: {
-    title: "Dampers",
-    one: "damper",
-    numbers: [...tube(kitFields.damper), number("stiffnessNmPerRad", kitFields.damper.stiffnessNmPerRad, true)],
-  },
-  discs: {
-    title: "Discs",
-    one: "kind of disc",
-    numbers: [
-      number("eachG", kitFields.discs.eachG),
-      number("outerMm", kitFields.discs.outerMm),
-      number("thicknessMm", kitFields.discs.thicknessMm),
-    ],
-  },
+/** The numbers of each kind of piece that can be edited, most asked for first. */
+export const pieceNumbers: Readonly<Record<KitSection, readonly PieceNumber[]>> = {
+  rods: [
+    ...tube(kitFields.rod),
+    number("modulusGPa", kitFields.rod.modulusGPa, true),
+    number("maxEndWeightG", kitFields.rod.maxEndWeightG, true),
+  ],
+  extenders: tube(kitFields.extender),
+  vbars: [
+    ...angles("splayDeg"),
+    ...angles("droopDeg"),
+    number("massG", kitFields.vbar.massG),
+    number("lengthMm", kitFields.vbar.lengthMm),
+    number("outerMm", kitFields.vbar.outerMm),
+    number("armOffsetMm", kitFields.vbar.armOffsetMm),
+  ],
+  dampers: [...tube(kitFields.damper), number("stiffnessNmPerRad", kitFields.damper.stiffnessNmPerRad, true)],
+  discs: [
+    number("eachG", kitFields.discs.eachG),
+    number("outerMm", kitFields.discs.outerMm),
+    number("thicknessMm", kitFields.discs.thicknessMm),
+  ],
 }
 
 export const countField = (section: KitSection): NumberField =>
@@ -101,13 +79,18 @@ export const withPieces = (
 /** "650 mm, 104 g", "splay 20° to 60°, droop −10° to 30°": a piece in short. */
 export function pieceText(section: KitSection, piece: KitPiece<KitSection>, units: UnitChoice): string {
   if ("eachG" in piece) return short(piece.eachG, "mass", units)
+  const { splay, splayRange, droop, droopRange, usesShort } = findSheet.piece
   if ("splayDeg" in piece)
-    return (["splayDeg", "droopDeg"] as const).map((key) => anglesText(key, piece[key])).join(", ")
-  const use = "use" in piece && section === "rods" && piece.use !== "any" ? `, ${piece.use}` : ""
-  return `${short(piece.lengthMm, "length", units)}, ${short(piece.massG, "mass", units)}${use}`
+    return [anglesText(piece.splayDeg, splay, splayRange), anglesText(piece.droopDeg, droop, droopRange)].join(", ")
+  const use = "use" in piece && section === "rods" && piece.use !== "any" ? [usesShort[piece.use]] : []
+  return [short(piece.lengthMm, "length", units), short(piece.massG, "mass", units), ...use].join(", ")
 
-  function anglesText(key: string, { from, to }: { from: number; to: number }) {
+  function anglesText(
+    { from, to }: { from: number; to: number },
+    one: (angle: string) => string,
+    range: (from: string, to: string) => string,
+  ) {
     const angle = (value: number) => short(value, "angle", units)
-    return `${key.replace("Deg", "")} ${from === to ? angle(from) : `${angle(from)} to ${angle(to)}`}`
+    return from === to ? one(angle(from)) : range(angle(from), angle(to))
   }
 }

@@ -3,6 +3,7 @@ import { bar } from "./bar"
 import { beside } from "./beside"
 import { draw } from "./draw"
 import { drawn } from "./drawn"
+import { findSheet } from "./findSheet"
 import { hill } from "./hill"
 import { hills } from "./hills"
 import { lessonFaults } from "./lessonFaults"
@@ -24,6 +25,7 @@ export const french = {
   beside,
   draw,
   drawn,
+  findSheet,
   hill,
   hills,
   lessonFaults,
