@@ -15,6 +15,7 @@ import { picture } from "./picture"
 import { places } from "./places"
 import { plot } from "./plot"
 import { pose } from "./pose"
+import { readings } from "./readings"
 import { readout } from "./readout"
 import { search } from "./search"
 import { verdict } from "./verdict"
@@ -37,6 +38,7 @@ export const french = {
   places,
   plot,
   pose,
+  readings,
   readout,
   search,
   verdict,
