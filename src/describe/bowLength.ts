@@ -1,3 +1,4 @@
+import { bowLength } from "../words/bowLength"
 import { fixed, said, type UnitChoice } from "./format"
 
 /** A bow is called this much longer than its string (AMO standards, 1987), as strings are made and sold. */
@@ -8,4 +9,4 @@ export const amoBowMm = (stringLength: number): number => stringLength * 1e3 + A
 
 /** "1650.6 mm, a 68.0-inch bow": bows are called by their inches whatever else is measured in. */
 export const stringLengthText = (stringLength: number, units: UnitChoice): string =>
-  `${said(stringLength * 1e3, "length", units)}, a ${fixed(amoBowMm(stringLength) / 25.4, 1)}-inch bow`
+  bowLength.string(said(stringLength * 1e3, "length", units), fixed(amoBowMm(stringLength) / 25.4, 1))

@@ -1,5 +1,6 @@
 import { RADIAN_PER_DEGREE } from "../core/constants"
 import type { Evaluation } from "../scene/evaluate"
+import { lift } from "../words/lift"
 import { fixed, said, shownUnit, type UnitChoice } from "./format"
 
 /**
@@ -24,22 +25,22 @@ const slopesOf = ({ scene: { bow, archer }, fullDraw }: Evaluation) =>
 
 /** "Each degree higher lowers the lift by 2.05 N·m.": what the draw elbow does. */
 export const elbowText = (evaluation: Evaluation, units: UnitChoice): string =>
-  answer("Each degree", slopesOf(evaluation).perDegree, units)
+  answer(lift.degree, slopesOf(evaluation).perDegree, units)
 
 /** "Each millimetre higher raises the lift by 0.18 N·m.": what the nock does. */
 export function nockText(evaluation: Evaluation, units: UnitChoice): string {
   const { perMillimetre } = slopesOf(evaluation)
   return units.lengthUnit === "mm"
-    ? answer("Each millimetre", perMillimetre, units)
-    : answer("Each tenth of an inch", perMillimetre * 2.54, units)
+    ? answer(lift.millimetre, perMillimetre, units)
+    : answer(lift.inch, perMillimetre * 2.54, units)
 }
 
-const answer = (step: string, nm: number, units: UnitChoice): string =>
-  `${step} higher ${nm >= 0 ? "raises" : "lowers"} the lift by ${said(Math.abs(nm), "moment", units)}.`
+const answer = (step: typeof lift.degree, nm: number, units: UnitChoice): string =>
+  (nm >= 0 ? step.raises : step.lowers)(said(Math.abs(nm), "moment", units))
 
 /** "lift +0.12 N·m": by how much a change has raised the lift. */
 export function liftChange(nm: number, units: UnitChoice): string {
   const { unit, factor, decimals } = shownUnit("moment", units)
-  const text = fixed(nm * factor, decimals)
-  return Number(text) === 0 ? "lift unchanged" : `lift ${nm > 0 ? "+" : ""}${text}\u00a0${unit}`
+  const none = Number((nm * factor).toFixed(decimals)) === 0
+  return none ? lift.unchanged : lift.changed(`${nm > 0 ? "+" : ""}${fixed(nm * factor, decimals)}\u00a0${unit}`)
 }

@@ -1,6 +1,7 @@
 import type { Evaluation } from "../scene/evaluate"
 import { figuresOf } from "../scene/figures"
 import type { Spreads } from "../scene/measure"
+import { numbersTable as words } from "../words/numbersTable"
 import { csvText } from "./csv"
 import { partTitle } from "./partNames"
 import { readouts } from "./readouts"
@@ -28,31 +29,31 @@ export function numbersCsv(evaluation: Evaluation, spreads: Spreads | null): str
   })
   const live = Object.entries(readouts).flatMap(([key, { label, quantity, of }]) => {
     const value = of(figures)
-    const what = key.startsWith("inertia") ? `Turn resistance, ${label.toLowerCase()}` : label
+    const what = key.startsWith("inertia") ? words.turn(label.toLowerCase()) : label
     return value === null ? [] : [line(key, what, value, reportUnits[quantity as keyof typeof reportUnits])]
   })
   const parts = figures.parts.flatMap(({ path, massG, centreMm, noseDownNm }) => {
     const [title, key] = [partTitle(scene, path), `parts/${path}`]
     return [
-      line(`${key}.massG`, `${title}: mass`, massG, "g"),
-      line(`${key}.centreMm.forward`, `${title}: ahead of the grip`, centreMm[0], "mm"),
-      line(`${key}.centreMm.up`, `${title}: above the grip`, centreMm[1], "mm"),
-      line(`${key}.centreMm.side`, `${title}: to the right`, centreMm[2], "mm"),
-      line(`${key}.noseDownNm`, `${title}: nose-down moment`, noseDownNm, "N·m"),
+      line(`${key}.massG`, words.mass(title), massG, "g"),
+      line(`${key}.centreMm.forward`, words.forward(title), centreMm[0], "mm"),
+      line(`${key}.centreMm.up`, words.up(title), centreMm[1], "mm"),
+      line(`${key}.centreMm.side`, words.side(title), centreMm[2], "mm"),
+      line(`${key}.noseDownNm`, words.noseDown(title), noseDownNm, "N·m"),
     ]
   })
   const lines = [
-    line("pose.draw", "Held at: share of the draw", pose.draw, ""),
-    line("pose.slopeDeg", "Held at: slope", pose.slopeDeg, "°"),
-    line("pose.cantDeg", "Held at: cant", pose.cantDeg, "°"),
+    line("pose.draw", words.draw, pose.draw, ""),
+    line("pose.slopeDeg", words.slope, pose.slopeDeg, "°"),
+    line("pose.cantDeg", words.cant, pose.cantDeg, "°"),
     ...live,
     ...parts,
   ]
   return csvText([
-    { heading: "key", values: lines.map(({ key }) => key) },
-    { heading: "what", values: lines.map(({ what }) => what) },
-    { heading: "value", values: lines.map(({ value }) => value) },
-    { heading: "unit", values: lines.map(({ unit }) => unit) },
-    { heading: "plus or minus, 95 %", values: lines.map(({ spread }) => spread) },
+    { heading: words.key, values: lines.map(({ key }) => key) },
+    { heading: words.what, values: lines.map(({ what }) => what) },
+    { heading: words.value, values: lines.map(({ value }) => value) },
+    { heading: words.unit, values: lines.map(({ unit }) => unit) },
+    { heading: words.spread, values: lines.map(({ spread }) => spread) },
   ])
 }

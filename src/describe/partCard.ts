@@ -1,4 +1,5 @@
 import type { Evaluation } from "../scene/evaluate"
+import { picture3d as words } from "../words/picture3d"
 import { said, type UnitChoice } from "./format"
 import { partTitle } from "./partNames"
 import { partShares } from "./partShares"
@@ -19,11 +20,11 @@ export function partCard(evaluation: Evaluation, path: string, choice: UnitChoic
   const part = now.parts.find((candidate) => candidate.path === path)
   if (part === undefined) return null
   const share = partShares(evaluation)?.get(path)
-  const way = part.noseDown >= 0 ? "nose-down" : "nose-up"
+  const moment = said(Math.abs(part.noseDown), "moment", choice)
   return {
     title: partTitle(scene, path),
     mass: said(part.mass * 1e3, "mass", choice),
-    moment: `${said(Math.abs(part.noseDown), "moment", choice)} ${way}`,
-    share: share === undefined ? null : `${share} of the whole bow's`,
+    moment: part.noseDown >= 0 ? words.noseDown(moment) : words.noseUp(moment),
+    share: share === undefined ? null : words.share(share),
   }
 }

@@ -1,4 +1,5 @@
 import type { Evaluation } from "../scene/evaluate"
+import { partsTable as words } from "../words/partsTable"
 import { fixed, type Shown, show, shownUnit, type UnitChoice } from "./format"
 import { partShares, percentText } from "./partShares"
 import { roundedToSum } from "./roundedToSum"
@@ -75,6 +76,7 @@ function addingUp(values: readonly number[], quantity: Shown, extra: number, uni
 
 /** To the whole millimetre or tenth of an inch: a part's centre is known no better. */
 function placeText(centre: readonly [number, number, number], units: UnitChoice): string {
-  const [forward, up, side] = centre.map((value) => show(value * 1e3, "length", units, -1).text)
-  return `forward ${forward}, up ${up}, side ${side}\u00a0${shownUnit("length", units).unit}`
+  const text = (value: number) => show(value * 1e3, "length", units, -1).text
+  const [forward, up, side] = centre
+  return words.place(text(forward), text(up), `${text(side)}\u00a0${shownUnit("length", units).unit}`)
 }

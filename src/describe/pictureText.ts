@@ -3,9 +3,10 @@ import { elementMassG } from "../scene/assemble"
 import { nameCounter } from "../scene/assemble/parts"
 import type { Evaluation } from "../scene/evaluate"
 import type { Element, Scene } from "../scene/schema"
+import { described } from "../words/described"
 import { forwardVerdict, withSpread } from "./balanceText"
 import type { UnitChoice } from "./format"
-import { partTitle } from "./partNames"
+import { kindWords, mountWords, partTitle } from "./partNames"
 import { aboveWords, aheadWords, short, sideWords } from "./placeWords"
 import { cantText, drawText, slopeText } from "./poseText"
 
@@ -18,17 +19,16 @@ export function pictureText(scene: Scene, { now }: Evaluation, units: UnitChoice
   const [forward, up, side] = now.centre
   const held = [drawText(pose.draw), slopeText(pose.slopeDeg), cantText(pose.cantDeg)].join(", ")
   const { words, target: wanted } = withSpread(forwardVerdict(forward * 1e3, target.forwardMm, units), spread)
-  const place = `Balance point ${aheadWords(forward * 1e3, units)}, ${aboveWords(up * 1e3, units)}`
+  const place = [aheadWords(forward * 1e3, units), aboveWords(up * 1e3, units), sideWords(side * 1e3, units)] as const
+  const angle = (degrees: number) => short(degrees, "angle", units)
   return [
-    `A ${bow.hand}-handed ${bow.kind} bow, ${held}.`,
-    ...chainsOf(scene).map(({ path, chain, arm }) => {
-      const angles = arm
-        ? ` splay ${short(arm.value.splayDeg, "angle", units)}, droop ${short(arm.value.droopDeg, "angle", units)},`
-        : ""
-      const parts = chain.length === 0 ? "nothing on it" : elements(chain, units)
-      return `${arm ? partTitle(scene, path) : capital(path)}:${angles} ${parts}.`
+    described[bow.kind][bow.hand](held),
+    ...chainsOf(scene).map(({ path, mount, chain, arm }) => {
+      const parts = chain.length === 0 ? described.nothing : elements(chain, units)
+      if (arm === undefined) return described.chain(capital(mountWords[mount]), parts)
+      return described.arm(partTitle(scene, path), angle(arm.value.splayDeg), angle(arm.value.droopDeg), parts)
     }),
-    `${place}, ${sideWords(side * 1e3, units)}${wanted === null ? "" : `; ${wanted}: ${words}`}.`,
+    wanted === null ? described.balance(...place) : described.judged(...place, wanted, words),
   ].join(" ")
 }
 
@@ -38,18 +38,17 @@ function elements(chain: readonly Element[], units: UnitChoice): string {
 }
 
 function elementText(element: Element, number: string | undefined, units: UnitChoice): string {
-  const count = number === undefined ? "" : ` ${number}`
+  const kind = kindWords[element.part] + (number === undefined ? "" : ` ${number}`)
+  const length = (mm: number) => short(mm, "length", units)
   switch (element.part) {
-    case "weights": {
-      const discs = element.count === 1 ? "1 disc" : `${element.count} discs`
-      return `${discs}, ${short(elementMassG(element), "mass", units)}`
-    }
+    case "weights":
+      return described.discs(element.count, short(elementMassG(element), "mass", units))
     case "vbar":
-      return `V-bar${count}`
+      return kind
     case "swing":
-      return `swing weight${count} of ${short(element.bobMassG, "mass", units)} on ${short(element.stemLengthMm, "length", units)}`
+      return described.swing(kind, short(element.bobMassG, "mass", units), length(element.stemLengthMm))
     default:
-      return `${element.part}${count} ${short(element.lengthMm, "length", units)}`
+      return described.piece(kind, length(element.lengthMm))
   }
 }
 

@@ -26,7 +26,7 @@ export function Readout({ of: key, sign = false, again = false }: Props) {
   const annotated = useSeldom(isAnnotated)
   if (value === null) return null
   const { text, unit } = show(value, quantity, preferences)
-  const plus = sign && value > 0 && Number(text) !== 0 ? "+" : ""
+  const plus = sign && value > 0 && /[1-9]/.test(text) ? "+" : ""
   return (
     <span
       className="readout"

@@ -1,9 +1,10 @@
 import { along, type Vec3 } from "../core/solids"
-import { partTitle } from "../describe/partNames"
+import { mountWords, partTitle } from "../describe/partNames"
 import { type Address, chainsOf } from "../scene/address"
 import { metres } from "../scene/assemble"
 import type { Evaluation } from "../scene/evaluate"
 import type { Scene } from "../scene/schema"
+import { handle as words } from "../words/handle"
 import type { Pane } from "./handle"
 
 /** The switch at the root of a chain that puts an extender there or takes it away. */
@@ -37,7 +38,8 @@ export function extenderSwitches(scene: Scene, { now }: Evaluation): ExtenderSwi
     const other = arm?.side === "left" ? "right" : "left"
     const twinPath = arm === undefined ? null : `${path.slice(0, path.lastIndexOf("/"))}/${other}`
     const twin = twinPath !== null && has(twinPath) === present && arm ? [...arm.vbarAddress, other, "chain"] : null
-    const label = `${present ? "Remove the extender" : "Add an extender"}, ${lower(arm ? partTitle(scene, path) : mount)}`
+    const where = arm ? lower(partTitle(scene, path)) : mountWords[mount]
+    const label = present ? words.removeExtender(where) : words.addExtender(where)
     return [{ path, chain: address, present, label, place, seen: arm ? "top" : "side", twin } satisfies ExtenderSwitch]
   })
 }

@@ -1,7 +1,7 @@
 import { useEffect, useId, useRef } from "react"
 import type { Projector } from "../picture/projector"
 import { useBench, useLive } from "../state/useBench"
-import { keyHelp } from "./camera/keys"
+import { picture3d } from "../words/picture3d"
 import { startPicture } from "./start"
 import "./view3d.css"
 
@@ -12,13 +12,6 @@ export interface View3dProps {
   /** Says, in words to stand inside a sentence, why there is no 3D picture; show another drawing then. */
   onFailure(reason: string): void
 }
-
-const seenFrom = {
-  side: "seen from the archer's right, the target to the right",
-  top: "seen from above, the target to the right",
-  archer: "seen from behind the archer, looking at the target",
-  free: "seen from where you turned it",
-} as const
 
 /** The 3D picture of the bow. Fills its parent, which must be positioned. */
 export default function View3d(props: View3dProps) {
@@ -46,11 +39,11 @@ export default function View3d(props: View3dProps) {
         role="application"
         // biome-ignore lint/a11y/noNoninteractiveTabindex: arrow keys turn the view while the picture has the focus
         tabIndex={0}
-        aria-label={`3D picture of the bow, ${seenFrom[camera]}`}
+        aria-label={picture3d[camera]}
         aria-describedby={help}
       />
       <span id={help} hidden>
-        {keyHelp}
+        {picture3d.keys}
       </span>
     </>
   )

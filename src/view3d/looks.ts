@@ -103,7 +103,7 @@ export function createLooks(styles: CSSStyleDeclaration): Looks {
         return material
       }),
     mark: (ink) =>
-      once(`mark ${ink}`, () => {
+      once(`mark-${ink}`, () => {
         const material = new MeshStandardMaterial({ roughness: 0.6, depthTest: false, transparent: true })
         follow(ink, (c) => {
           material.color.copy(c)

@@ -4,6 +4,7 @@ import { DirectionalLight, Group, HemisphereLight, Mesh, PlaneGeometry, WebGLRen
 import { STACKED } from "../picture/figuresPlace"
 import type { Projector } from "../picture/projector"
 import type { Bench } from "../state/bench"
+import { picture3d } from "../words/picture3d"
 import { FIELD } from "./camera/view"
 import { createCard } from "./card"
 import { createPicture } from "./createPicture"
@@ -23,10 +24,6 @@ export interface Wishes {
   readonly onFailure: (reason: string) => void
 }
 
-const NO_WEBGL = "WebGL is switched off or missing"
-const LOST = "the graphics card stopped drawing"
-const BROKEN = "the 3D picture stopped working"
-
 /** A lost graphics context often comes back by itself, for example after sleep; wait this long before giving up, ms. */
 const PATIENCE = 2500
 /** Sharper than this cannot be seen and costs time, device px to a CSS px. */
@@ -37,7 +34,7 @@ export function startPicture(host: HTMLElement, bench: Bench, wishes: Wishes): (
   const canvas = document.createElement("canvas")
   const context = canvas.getContext("webgl2", { antialias: true, alpha: true, powerPreference: "high-performance" })
   if (context === null) {
-    wishes.onFailure(NO_WEBGL)
+    wishes.onFailure(picture3d.noWebgl)
     return () => {}
   }
   const words = document.createElement("div")
@@ -52,7 +49,7 @@ export function startPicture(host: HTMLElement, bench: Bench, wishes: Wishes): (
   let patience: ReturnType<typeof setTimeout> | undefined
   const lost = (event: Event) => {
     event.preventDefault()
-    if (!ended) patience = setTimeout(() => fail(LOST), PATIENCE)
+    if (!ended) patience = setTimeout(() => fail(picture3d.lost), PATIENCE)
   }
   canvas.addEventListener("webglcontextlost", lost)
 
@@ -79,7 +76,7 @@ export function startPicture(host: HTMLElement, bench: Bench, wishes: Wishes): (
     })
     if (ended) return
     const store = root.render(
-      <Guard onError={() => fail(BROKEN)}>
+      <Guard onError={() => fail(picture3d.broken)}>
         <PictureContext value={picture}>
           <Stage host={host} card={card} onProjector={wishes.onProjector} />
         </PictureContext>
@@ -106,7 +103,7 @@ export function startPicture(host: HTMLElement, bench: Bench, wishes: Wishes): (
     })
     stops.push(unsubscribe)
   }
-  begin().catch(() => fail(BROKEN))
+  begin().catch(() => fail(picture3d.broken))
 
   return () => {
     ended = true

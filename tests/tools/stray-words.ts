@@ -18,6 +18,13 @@ const ALLOWED: readonly (readonly [file: string, text: RegExp])[] = [
   ["", /^(Arrow(Up|Down|Left|Right)|Page(Up|Down)|Home|End|Escape|Enter|Shift|Control|Tab|Backspace|Delete|Meta|Alt)$/],
   // Drawn paths, transforms and view boxes.
   ["", /^\s*[MmLlHhVvAaZzCcQq][MmLlHhVvAaZzCcQq\s\d.-]*$/],
+  // Programs for the graphics card, and what a browser is asked about its reader's wishes.
+  ["", /\bvoid main\(\) \{/],
+  ["", /^\(prefers-[a-z-]+: [a-z-]+\)$/],
+  // Names of classes, and a transform's units.
+  ["src/view3d/labels.ts", /^view3d-label view3d-$|^px[,)]/],
+  // The size of a canvas's letters.
+  ["src/panels/plot/inkwell.ts", /^px $/],
 ]
 
 /** Attributes of elements that are shown or read aloud; the others are for the browser. */

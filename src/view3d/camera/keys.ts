@@ -6,11 +6,7 @@ const TURN = (5 * Math.PI) / 180
 const STEP = 0.06
 const NEARER = 0.88
 
-/** What the keys do, for people and for assistive tools. */
-export const keyHelp =
-  "Arrow keys turn the view, Shift with arrow keys moves it, plus and minus zoom, Home shows the whole bow from the side."
-
-/** The view after a key press, or null for a key that does not move the camera. */
+/** The view after a key press, or null for a key that does not move the camera; `picture3d.keys` says them. */
 export function keyView(view: View, key: string, shift: boolean): View | null {
   const step = STEP * view.distance
   // The bow follows the arrow, as it follows a finger: to the right turns its near side right.

@@ -2,6 +2,7 @@ import { Group } from "three"
 import { multiply, type Vec3 } from "../../core/solids"
 import { isTilted } from "../../describe/placeWords"
 import { armLabel, SIDE_SAID } from "../../describe/pictureWords"
+import { picture3d } from "../../words/picture3d"
 import type { Labels } from "../labels"
 import type { Looks } from "../looks"
 import type { Drawn } from "../picture"
@@ -66,7 +67,10 @@ export function balanceOverlay(looks: Looks, labels: Labels): Drawn {
       const at: Vec3 = [x, level, z]
       const where = x >= 0 ? "right" : "left"
       labels.put("arm", words ? { text, at, side: where, look: "arm", rank: 9 } : null)
-      labels.put("grip", show.labels ? { text: "grip", at: [0, 0, 0], side: "left", look: "plain", rank: 3 } : null)
+      labels.put(
+        "grip",
+        show.labels ? { text: picture3d.grip, at: [0, 0, 0], side: "left", look: "plain", rank: 3 } : null,
+      )
     },
   }
 }

@@ -63,7 +63,7 @@ export function besideOverlay(looks: Looks, labels: Labels): Drawn {
       object.visible = other !== null
       if (other === null) {
         keep(new Set())
-        labels.put("held balance", null)
+        labels.put("held-balance", null)
         return
       }
       const { evaluation } = other
@@ -76,11 +76,11 @@ export function besideOverlay(looks: Looks, labels: Labels): Drawn {
       object.matrixWorldNeedsUpdate = true
       putAt(mark, centre)
       const wish = { text: HELD_POINT, at: multiply(rotation, centre), side: "below", look: "plain", rank: 8 } as const
-      labels.put("held balance", frame.state.preferences.show.labels ? wish : null)
+      labels.put("held-balance", frame.state.preferences.show.labels ? wish : null)
     },
     dispose() {
       keep(new Set())
-      labels.put("held balance", null)
+      labels.put("held-balance", null)
       material.dispose()
     },
   }

@@ -64,7 +64,7 @@ export function fullDrawOverlay(looks: Looks, labels: Labels): Drawn {
       const drawn = preferences.show.fullDraw ? heldDrawn(evaluation) : null
       object.visible = drawn !== null
       if (drawn === null) {
-        for (const name of names) labels.put(`drawn ${name}`, null)
+        for (const name of names) labels.put(`drawn-${name}`, null)
         return
       }
       const { balance, balanced, beyond, weightEnd, liftEnd, pressure } = drawnPlaces(now, drawn)
@@ -98,7 +98,7 @@ export function fullDrawOverlay(looks: Looks, labels: Labels): Drawn {
         const { from, to, rank } = words[name]
         const width = looks.pixels.x
         const wanted = preferences.show.labels && said[name] !== "" && width >= from && width < to
-        labels.put(`drawn ${name}`, wanted ? { text: said[name], at, side, look: "turn", rank } : null)
+        labels.put(`drawn-${name}`, wanted ? { text: said[name], at, side, look: "turn", rank } : null)
       }
       say("lift", liftEnd, ahead ? "right" : "left")
       say("weight", weightEnd, ahead ? "left" : "right")
@@ -108,7 +108,7 @@ export function fullDrawOverlay(looks: Looks, labels: Labels): Drawn {
       say("hand", pressure ?? [0, 0, 0], "left")
     },
     dispose() {
-      for (const name of names) labels.put(`drawn ${name}`, null)
+      for (const name of names) labels.put(`drawn-${name}`, null)
     },
   }
 }

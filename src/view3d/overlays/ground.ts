@@ -2,6 +2,7 @@ import { CanvasTexture, DoubleSide, Group, MeshBasicMaterial, PlaneGeometry } fr
 import { groundLabel } from "../../describe/pictureWords"
 import type { Vec3 } from "../../core/solids"
 import { TERRACE } from "../../picture/hill"
+import { picture } from "../../words/picture"
 import type { Labels } from "../labels"
 import type { Looks } from "../looks"
 import type { Drawn } from "../picture"
@@ -69,15 +70,15 @@ export function groundOverlay(looks: Looks, labels: Labels): Drawn {
       }
       const words = show.ground && show.labels && flat
       const along = (x: number): Vec3 => [x, ground, 0]
-      const toward = { text: "to the target", at: along(line.to), side: "above", look: "way", rank: 7 } as const
-      labels.put("target way", words ? toward : null)
+      const toward = { text: picture.toTarget, at: along(line.to), side: "above", look: "way", rank: 7 } as const
+      labels.put("target-way", words ? toward : null)
       marks[lengthUnit].forEach((x, index) => {
         const within = flat && x < line.to - 0.05
         const tick = ticks[index]!
         tick.visible = within
         tick.position.x = x
         const wish = { text: groundLabel(x, preferences), at: along(x), side: "below", look: "plain", rank: 1 } as const
-        labels.put(`mark ${index}`, words && within ? wish : null)
+        labels.put(`mark-${index}`, words && within ? wish : null)
       })
     },
     dispose() {

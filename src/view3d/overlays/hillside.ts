@@ -79,8 +79,8 @@ export function hillsideOverlay(looks: Looks, labels: Labels): Drawn {
       object.visible = show.ground && hillDeg !== 0
       const words = object.visible && show.labels
       if (!object.visible) {
-        labels.put("hill target", null)
-        labels.put("hill slope", null)
+        labels.put("hill-target", null)
+        labels.put("hill-slope", null)
         return
       }
       object.position.y = height
@@ -88,14 +88,14 @@ export function hillsideOverlay(looks: Looks, labels: Labels): Drawn {
       drawn = { slope: hillDeg, to: line.to }
       const top: Vec3 = [line.to, height + hillRise(line.to, hillDeg) + BUTT.above + BUTT.radius, 0]
       const target = { text: hillTargetLabel(hillDeg), at: top, side: "above", look: "way", rank: 7 } as const
-      labels.put("hill target", words ? target : null)
+      labels.put("hill-target", words ? target : null)
       const at: Vec3 = [TERRACE + LEVEL, height, 0]
       const slope = { text: slopeText(hillDeg), at, side: "right", look: "plain", rank: 2 } as const
-      labels.put("hill slope", words ? slope : null)
+      labels.put("hill-slope", words ? slope : null)
     },
     dispose() {
-      labels.put("hill target", null)
-      labels.put("hill slope", null)
+      labels.put("hill-target", null)
+      labels.put("hill-slope", null)
       geometry.dispose()
       material.dispose()
     },

@@ -51,7 +51,7 @@ export function lockedWeightsOverlay(looks: Looks, labels: Labels): Drawn {
     return fresh
   }
   const unsay = () => {
-    labels.put("locked weight", null)
+    labels.put("locked-weight", null)
     labels.put("motion", null)
   }
 
@@ -80,7 +80,7 @@ export function lockedWeightsOverlay(looks: Looks, labels: Labels): Drawn {
       )
       if (shown === 0) {
         const at: Vec3 = multiply(now.rotation, along(hinge, direction, weight.stemLength))
-        labels.put("locked weight", words ? { text: LOCKED, at, side: "right", look: "turn", rank: 7 } : null)
+        labels.put("locked-weight", words ? { text: LOCKED, at, side: "right", look: "turn", rank: 7 } : null)
       }
       shown++
     }

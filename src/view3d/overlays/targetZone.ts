@@ -50,7 +50,7 @@ export function targetOverlay(looks: Looks, labels: Labels): Drawn {
       const zone = preferences.show.target ? targetZone(scene.target) : null
       object.visible = zone !== null
       if (zone === null) {
-        labels.put("target zone", null)
+        labels.put("target-zone", null)
         return
       }
       object.position.set(...zone.centre)
@@ -58,7 +58,7 @@ export function targetOverlay(looks: Looks, labels: Labels): Drawn {
       const below: Vec3 = [zone.centre[0], zone.centre[1] - zone.size[1] / 2, zone.centre[2]]
       const at = multiply(now.rotation, below)
       const wish = { text: BALANCE_TARGET, at, side: "below", look: "plain", rank: 6 } as const
-      labels.put("target zone", preferences.show.labels ? wish : null)
+      labels.put("target-zone", preferences.show.labels ? wish : null)
     },
     dispose: () => material.dispose(),
   }

@@ -1,6 +1,7 @@
 import { Group, Matrix4, MeshBasicMaterial } from "three"
 import { multiply, type Vec3 } from "../../core/solids"
 import { turnLabel } from "../../describe/pictureWords"
+import { picture3d } from "../../words/picture3d"
 import type { Labels } from "../labels"
 import type { Looks } from "../looks"
 import type { Drawn } from "../picture"
@@ -36,9 +37,8 @@ export function ellipsoidOverlay(looks: Looks, labels: Labels): Drawn {
       const end: Vec3 = [x + u[0] * a, y + u[1] * a, z + u[2] * a]
       const other: Vec3 = [x - u[0] * a, y - u[1] * a, z - u[2] * a]
       const at = multiply(now.rotation, end[1] > other[1] ? end : other)
-      const text = "ellipsoid of the same mass and turn resistance, half size"
       const shown = preferences.show.ellipsoid && preferences.show.labels
-      labels.put("ellipsoid", shown ? { text, at, side: "right", look: "plain", rank: 5 } : null)
+      labels.put("ellipsoid", shown ? { text: picture3d.ellipsoid, at, side: "right", look: "plain", rank: 5 } : null)
     },
     dispose: () => material.dispose(),
   }
@@ -108,7 +108,7 @@ export function arcsOverlay(looks: Looks, labels: Labels): Drawn {
         const place = [0, 1, 2].map((k) => arc.x[k]! * at[0] + arc.y[k]! * at[1]) as unknown as Vec3
         const side = place[0] >= 0 ? "right" : "left"
         const wish = {
-          text: turnLabel(name, multiple),
+          text: turnLabel(picture3d[name], multiple),
           at: multiply(now.rotation, place),
           side,
           look: "turn",

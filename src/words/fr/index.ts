@@ -1,17 +1,24 @@
 import type * as english from "../all"
 import { bar } from "./bar"
 import { beside } from "./beside"
+import { bowLength } from "./bowLength"
+import { described } from "./described"
 import { draw } from "./draw"
 import { drawn } from "./drawn"
 import { findSheet } from "./findSheet"
+import { handle } from "./handle"
 import { hill } from "./hill"
 import { hills } from "./hills"
 import { lessonFaults } from "./lessonFaults"
 import { lessons } from "./lessons"
+import { lift } from "./lift"
 import { meanings } from "./meanings"
 import { nudge } from "./nudge"
+import { numbersTable } from "./numbersTable"
+import { partsTable } from "./partsTable"
 import { partWords } from "./partWords"
 import { picture } from "./picture"
+import { picture3d } from "./picture3d"
 import { places } from "./places"
 import { plot } from "./plot"
 import { pose } from "./pose"
@@ -24,17 +31,24 @@ import { verdict } from "./verdict"
 export const french = {
   bar,
   beside,
+  bowLength,
+  described,
   draw,
   drawn,
   findSheet,
+  handle,
   hill,
   hills,
   lessonFaults,
   lessons,
+  lift,
   meanings,
   nudge,
+  numbersTable,
+  partsTable,
   partWords,
   picture,
+  picture3d,
   places,
   plot,
   pose,

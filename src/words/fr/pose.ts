@@ -6,8 +6,8 @@ export const pose: typeof english = {
   full: "pleine allonge",
   up: (angle) => `${angle} en montée`,
   down: (angle) => `${angle} en descente`,
-  level: "horizontal",
+  level: "à plat",
   right: (angle) => `${angle} à droite`,
   left: (angle) => `${angle} à gauche`,
-  upright: "vertical",
+  upright: "d’aplomb",
 }
