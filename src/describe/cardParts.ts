@@ -2,8 +2,9 @@ import { type ChainPlace, chainsOf } from "../scene/address"
 import { nameCounter } from "../scene/assemble/parts"
 import type { Evaluation, WeighedPart } from "../scene/evaluate"
 import type { Element, Scene } from "../scene/schema"
+import { setupCard as words } from "../words/setupCard"
 import { fixed, shownUnit, type UnitChoice } from "./format"
-import { partNames } from "./partNames"
+import { mountTitle, mountWords, partNames } from "./partNames"
 import { aboveWords, aheadWords, short, sideWords } from "./placeWords"
 
 /** One part of the rig on the setup card. */
@@ -75,20 +76,20 @@ function elementPaths({ path, chain }: ChainPlace): string[] {
 function groupTitle(scene: Scene, { path, mount, arm }: ChainPlace, paired: boolean, units: UnitChoice): string {
   if (arm !== undefined) {
     const { splayDeg, droopDeg } = arm.value
-    const name = paired ? "Both side arms" : (partNames(scene).get(path)?.title ?? path)
-    const set = `splay ${short(splayDeg, "angle", units)}, droop ${short(droopDeg, "angle", units)}`
-    return `${name}${mount === "front" || !paired ? "" : ` (${mount})`}: ${set}`
+    const [splay, droop] = [short(splayDeg, "angle", units), short(droopDeg, "angle", units)]
+    if (!paired) return words.arm(partNames(scene).get(path)?.title ?? path, splay, droop)
+    return mount === "front" ? words.bothArms(splay, droop) : words.bothArmsOn(mountWords[mount], splay, droop)
   }
-  const title = partNames(scene).get(`mounts/${mount}`)?.title ?? mount
+  const title = mountTitle(mount)
   const at = scene.mounts[mount]
   if (at === undefined) return title
   const [ahead, up, side] = at.atMm
   const turned = [
-    at.pitchDeg === 0 ? "" : `pitch ${short(at.pitchDeg, "angle", units)}`,
-    at.yawDeg === 0 ? "" : `yaw ${short(at.yawDeg, "angle", units)}`,
+    at.pitchDeg === 0 ? "" : words.pitch(short(at.pitchDeg, "angle", units)),
+    at.yawDeg === 0 ? "" : words.yaw(short(at.yawDeg, "angle", units)),
   ]
-  const words = [title, aheadWords(ahead, units), aboveWords(up, units), side === 0 ? "" : sideWords(side, units)]
-  return [...words, ...turned].filter((word) => word !== "").join(", ")
+  const place = [title, aheadWords(ahead, units), aboveWords(up, units), side === 0 ? "" : sideWords(side, units)]
+  return [...place, ...turned].filter((word) => word !== "").join(", ")
 }
 
 function settingText(element: Element, units: UnitChoice): string {
@@ -96,7 +97,7 @@ function settingText(element: Element, units: UnitChoice): string {
     case "weights":
       return `${element.count} × ${short(element.eachG, "mass", units)}`
     case "swing":
-      return `stem ${short(element.stemLengthMm, "length", units)}, ${element.joint}, stop ${short(element.stopDeg, "angle", units)}`
+      return words[element.joint](short(element.stemLengthMm, "length", units), short(element.stopDeg, "angle", units))
     default:
       return short(element.lengthMm, "length", units)
   }
@@ -109,5 +110,5 @@ function screwText(part: WeighedPart | undefined, pair: boolean, units: UnitChoi
   // Whole millimetres or tenths of an inch: nobody screws finer.
   const text = (metres: number) => fixed(metres * 1e3 * factor, decimals - 1)
   const right = text(pair ? Math.abs(at[2]) : at[2])
-  return [text(at[0]), text(at[1]), pair && Number(right) !== 0 ? `±${right}` : right]
+  return [text(at[0]), text(at[1]), pair && right !== text(0) ? `±${right}` : right]
 }

@@ -2,12 +2,16 @@ import type { Evaluation } from "../scene/evaluate"
 import { type Figures, figuresOf } from "../scene/figures"
 import type { MeasureResult, Spreads } from "../scene/measure"
 import type { Scene } from "../scene/schema"
+import { localNumber } from "../words/numbers"
+import { setupCard as words } from "../words/setupCard"
 import {
   forwardVerdict,
   massVerdict,
   netLiftVerdict,
   netLiftWords,
+  type Span,
   sideVerdict,
+  spanText,
   upVerdict,
   type Verdict,
   withSpread,
@@ -45,7 +49,11 @@ const drawnKeys: readonly ReadoutKey[] = [
   "fullDraw.massG",
 ]
 
-const axisOf = { "inertiaGrip.pitch": 2, "inertiaGrip.yaw": 1, "inertiaGrip.roll": 0 } as const
+const turning = {
+  "inertiaGrip.pitch": { axis: 2, label: words.turning.pitch },
+  "inertiaGrip.yaw": { axis: 1, label: words.turning.yaw },
+  "inertiaGrip.roll": { axis: 0, label: words.turning.roll },
+} as const
 
 /** The figures at brace, level. */
 export const cardHeld = (evaluation: Evaluation, spreads: Spreads | null, units: UnitChoice): readonly CardLine[] =>
@@ -64,15 +72,15 @@ function linesOf(
   return keys.map((key) => {
     const { label, quantity, of } = readouts[key]
     const value = of(figures) ?? Number.NaN
-    const axis = key in axisOf ? axisOf[key as keyof typeof axisOf] : null
+    const turn = key in turning ? turning[key as keyof typeof turning] : null
     const notes = [
       spreadText(spreads?.[key], quantity, units),
       key === "fullDraw.netLiftNm" ? netLiftWords(value) : "",
-      axis === null ? "" : `${fixed(value / figures.stripped.inertiaGrip[axis][axis], 2)}× bare bow`,
+      turn === null ? "" : words.timesBare(fixed(value / figures.stripped.inertiaGrip[turn.axis][turn.axis], 2)),
     ]
     return {
       key,
-      label: axis === null ? label : `Turn resistance, ${label.toLowerCase()}`,
+      label: turn?.label ?? label,
       value: said(value, quantity, units),
       note: notes.filter((note) => note !== "").join(", "),
     }
@@ -83,39 +91,37 @@ function linesOf(
 export function cardTarget(evaluation: Evaluation, spreads: Spreads | null, units: UnitChoice): readonly CardLine[] {
   const { target } = evaluation.scene
   const { centreMm, massG, fullDraw } = figuresOf(evaluation)
-  const line = (key: ReadoutKey, asked: unknown, verdict: Verdict): CardLine[] => {
-    const { target: aim, words } = withSpread(verdict, spreads?.[key])
-    return asked === undefined || aim === null
-      ? []
-      : [
-          {
-            key,
-            label: readouts[key].label,
-            value: aim.replace(/^target /, ""),
-            note: words.replace(/ the (target|limit)(?=$|,)/, ""),
-          },
-        ]
+  const line = (key: ReadoutKey, value: string, verdict: Verdict, inside: string, assumed: string): CardLine[] => {
+    if (verdict.target === null) return []
+    const open = withSpread(verdict, spreads?.[key])
+    const met = open.standing === verdict.standing ? inside : assumed
+    return [{ key, label: readouts[key].label, value, note: verdict.standing === "inside" ? met : open.words }]
   }
+  const span = (key: ReadoutKey, aim: Span | undefined, verdict: Verdict): CardLine[] =>
+    aim === undefined
+      ? []
+      : line(key, spanText(aim, readouts[key].quantity, units), verdict, words.inside, words.insideAssumed)
+  const mass = massVerdict(massG, target.massMaxG, units)
   return [
-    ...line("centreMm.forward", target.forwardMm, forwardVerdict(centreMm[0], target.forwardMm, units)),
-    ...line("centreMm.up", target.upMm, upVerdict(centreMm[1], target.upMm, units)),
-    ...line("centreMm.side", target.sideMm, sideVerdict(centreMm[2], target.sideMm, units)),
-    ...line("fullDraw.netLiftNm", target.netLiftNm, netLiftVerdict(fullDraw.netLiftNm, target.netLiftNm, units)),
-    ...line("massG", target.massMaxG, massVerdict(massG, target.massMaxG, units)),
+    ...span("centreMm.forward", target.forwardMm, forwardVerdict(centreMm[0], target.forwardMm, units)),
+    ...span("centreMm.up", target.upMm, upVerdict(centreMm[1], target.upMm, units)),
+    ...span("centreMm.side", target.sideMm, sideVerdict(centreMm[2], target.sideMm, units)),
+    ...span("fullDraw.netLiftNm", target.netLiftNm, netLiftVerdict(fullDraw.netLiftNm, target.netLiftNm, units)),
+    ...line("massG", mass.target ?? "", mass, words.within, words.withinAssumed),
   ]
 }
 
 /** "Recurve, 40 lbf, draw length 665 mm, brace height 220 mm, nock height 48 mm, right-handed": the bow in a line. */
 export function cardBow({ bow }: Scene, units: UnitChoice): string {
   const length = (mm: number) => short(mm, "length", units)
+  const force = short(bow.drawWeightLbf, "force", units)
   return [
-    bow.kind === "compound" ? "Compound" : "Recurve",
-    short(bow.drawWeightLbf, "force", units) +
-      (bow.kind === "compound" ? ` peak, ${bow.letOffPercent}\u00a0% let-off` : ""),
-    `draw length ${length(bow.drawLengthMm)}`,
-    `brace height ${length(bow.braceHeightMm)}`,
-    `nock height ${length(bow.nockHeightMm)}`,
-    `${bow.hand}-handed`,
+    bow.kind === "compound" ? words.compound : words.recurve,
+    bow.kind === "compound" ? words.peak(force, `${localNumber(String(bow.letOffPercent))}\u00a0%`) : force,
+    words.drawLength(length(bow.drawLengthMm)),
+    words.braceHeight(length(bow.braceHeightMm)),
+    words.nockHeight(length(bow.nockHeightMm)),
+    bow.hand === "right" ? words.rightHanded : words.leftHanded,
   ].join(", ")
 }
 
@@ -125,42 +131,17 @@ export const cardAccessories = ({ accessories }: Scene, units: UnitChoice): stri
 
 /** Whether the numbers are those of the real bow, in a sentence or two. `result` is null where nothing was read. */
 export function cardMeasured({ measurements }: Scene, result: MeasureResult | null): string {
-  const count = measurements?.length ?? 0
-  const elbow = "The elbow's elevation is an assumption unless it was measured."
-  if (count === 0 || result === null) {
-    return `Assumed: every number is as it was entered; nothing was read off the real bow. ${elbow}`
-  }
-  const readings = `${result.readings.length} reading${result.readings.length === 1 ? "" : "s"}`
-  if (!result.fit.applied) {
-    return `Assumed: the figures do not use the ${readings} that were taken. ${elbow}`
-  }
+  const given = measurements?.length ?? 0
+  if (given === 0 || result === null) return `${words.unread} ${words.elbow}`
+  const count = result.readings.length
+  if (!result.fit.applied) return `${words.unused(count, String(count))} ${words.elbow}`
   const open = (Object.keys(unknownWords) as (keyof typeof unknownWords)[]).filter(
     (name) => result.known[name] !== "yes",
   )
-  const kept = open.length === 0 ? "" : ` As assumed: ${open.map((name) => unknownWords[name]).join(", ")}.`
-  return `Measured: the riser is fitted to ${readings} of the real bow; each ± holds 95 % of the time if the readings are as sure as they say.${kept} The parts of the rig are as entered. ${elbow}`
+  return [
+    words.measured(count, String(count)),
+    ...(open.length === 0 ? [] : [words.assumed(open.map((name) => unknownWords[name]).join(", "))]),
+    words.entered,
+    words.elbow,
+  ].join(" ")
 }
-
-export const cardWords = {
-  parts: "Parts and settings",
-  part: "Part",
-  setting: "Setting",
-  mass: "Mass",
-  screw: "Screws in, from the grip",
-  screwAxes: (unit: string) => ["ahead", "up", `right, ${unit}`] as const,
-  held: "At brace, level",
-  drawn: "At full draw, level",
-  target: "Against the target",
-  noTarget: "No target is set.",
-  certainty: "Measured or assumed",
-  notes: "Notes",
-  cautions: "Cautions",
-  accessories: "Also on the bow",
-  code: "Opens this setup on a phone",
-  codeLess: "Opens this setup without its notes, readings and log",
-  fromRight: "from the right",
-  fromAbove: "from above",
-  drawing: "From the right and from above, to one scale. Lengths are true; numbers are those of the list.",
-  noParts: "No rig: the bow is bare.",
-  cut: "The whole of the notes is in the file.",
-} as const

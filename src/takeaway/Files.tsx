@@ -3,7 +3,7 @@ import { numbersCsv } from "../describe/numbersCsv"
 import { download, fileNameFor } from "../files/saveFile"
 import { spreads } from "../state/spreads"
 import { useBench } from "../state/useBench"
-import { pictureCaption, words } from "./words"
+import { takeAway } from "../words/takeAway"
 
 /** Picture, numbers and solids as files, made here and handed to the browser to keep. */
 export function Files() {
@@ -16,9 +16,9 @@ export function Files() {
     setBusy(true)
     try {
       download(name, await content(), type)
-      setTold({ text: words.made(name), failed: false })
+      setTold({ text: takeAway.made(name), failed: false })
     } catch (reason) {
-      setTold({ text: words.notMade(reason instanceof Error ? reason.message : String(reason)), failed: true })
+      setTold({ text: takeAway.notMade(reason instanceof Error ? reason.message : String(reason)), failed: true })
     } finally {
       setBusy(false)
     }
@@ -36,14 +36,14 @@ export function Files() {
     return bowGlb(bench.store.getState().evaluation, getComputedStyle(document.documentElement))
   })
   const buttons = [
-    [words.png, png],
-    [words.csv, csv],
-    [words.glb, glb],
+    [takeAway.png, png],
+    [takeAway.csv, csv],
+    [takeAway.glb, glb],
   ] as const
   return (
     <section>
-      <h3>{words.files}</h3>
-      <p>{words.filesNote}</p>
+      <h3>{takeAway.files}</h3>
+      <p>{takeAway.filesNote}</p>
       <p className="takeaway-actions">
         {buttons.map(([word, press]) => (
           <button key={word} type="button" aria-disabled={busy} onClick={() => void (busy || press())}>
@@ -57,3 +57,9 @@ export function Files() {
     </section>
   )
 }
+
+/** The page's name is the same in every language. */
+const NAME = "Bow Balance Bench"
+
+/** Under the picture: what it shows. */
+const pictureCaption = (name: string): string => (name === "" ? NAME : `${name} · ${NAME}`)

@@ -1,8 +1,8 @@
 import { useMemo, useRef, useState } from "react"
 import { useLive } from "../state/useBench"
+import { takeAway } from "../words/takeAway"
 import { hasMore, linkTo } from "./link/link"
 import { QrPicture } from "./QrPicture"
-import { words } from "./words"
 
 const isThisComputer = ["localhost", "127.0.0.1", "[::1]"].includes(location.hostname)
 
@@ -18,36 +18,42 @@ export function LinkSection() {
     field.current?.select()
     try {
       await navigator.clipboard.writeText(link)
-      setTold(words.copied)
+      setTold(takeAway.copied)
     } catch {
-      setTold(words.notCopied)
+      setTold(takeAway.notCopied)
     }
   }
   // Turned down by the person, or by a browser that sends no links: nothing has happened then.
   const send = () => void navigator.share({ title: scene.name, url: link }).catch(() => undefined)
   return (
     <section className="takeaway-link">
-      <h3>{words.link}</h3>
+      <h3>{takeAway.link}</h3>
       <p>
-        {words.linkNote}
-        {isThisComputer && ` ${words.onlyHere}`}
+        {takeAway.linkNote}
+        {isThisComputer && ` ${takeAway.onlyHere}`}
       </p>
       <QrPicture text={link} />
       <div>
-        <input ref={field} readOnly value={link} aria-label={words.link} onFocus={(event) => event.target.select()} />
+        <input
+          ref={field}
+          readOnly
+          value={link}
+          aria-label={takeAway.link}
+          onFocus={(event) => event.target.select()}
+        />
         {hasMore(scene) && (
           <label className="takeaway-check">
             <input type="checkbox" checked={everything} onChange={(event) => setEverything(event.target.checked)} />
-            {words.everything}
+            {takeAway.everything}
           </label>
         )}
         <p className="takeaway-actions">
           <button type="button" onClick={() => void copy()}>
-            {words.copy}
+            {takeAway.copy}
           </button>
           {typeof navigator.share === "function" && (
             <button type="button" onClick={send}>
-              {words.send}
+              {takeAway.send}
             </button>
           )}
         </p>

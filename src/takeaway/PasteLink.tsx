@@ -2,8 +2,8 @@ import { useId, useState } from "react"
 import { errorLine, type Result, type SceneError } from "../scene/errors"
 import type { Bench } from "../state/bench"
 import { useBench } from "../state/useBench"
+import { takeAway } from "../words/takeAway"
 import { compareLink, openLink } from "./link/openLink"
-import { words } from "./words"
 
 /** A link that came by some other way: onto the bench, or beside it. */
 export function PasteLink({ onDone }: { onDone(): void }) {
@@ -27,9 +27,9 @@ export function PasteLink({ onDone }: { onDone(): void }) {
         }}
       >
         <h3>
-          <label htmlFor={id}>{words.open}</label>
+          <label htmlFor={id}>{takeAway.open}</label>
         </h3>
-        <p>{words.openNote}</p>
+        <p>{takeAway.openNote}</p>
         <input
           id={id}
           value={link}
@@ -41,9 +41,9 @@ export function PasteLink({ onDone }: { onDone(): void }) {
           }}
         />
         <p className="takeaway-actions">
-          <button type="submit">{words.openLink}</button>
+          <button type="submit">{takeAway.openLink}</button>
           <button type="button" onClick={() => use(compareLink)}>
-            {words.compareLink}
+            {takeAway.compareLink}
           </button>
         </p>
         {errors.length > 0 && (

@@ -3,8 +3,8 @@ import { Files } from "./Files"
 import { LinkSection } from "./LinkSection"
 import { PasteLink } from "./PasteLink"
 import "../panels/fields.css"
+import { takeAway } from "../words/takeAway"
 import "./takeaway.css"
-import { words } from "./words"
 
 const SetupCard = lazy(() => import("./card/SetupCard"))
 
@@ -31,17 +31,17 @@ export default function TakeAway({ onClose }: { onClose(): void }) {
   return (
     <dialog ref={dialog} className="takeaway" aria-labelledby="takeaway-title" onClose={onClose}>
       <div className="takeaway-head">
-        <h2 id="takeaway-title">{words.title}</h2>
+        <h2 id="takeaway-title">{takeAway.title}</h2>
         <button type="button" onClick={() => dialog.current?.close()}>
-          {words.close}
+          {takeAway.close}
         </button>
       </div>
       <LinkSection />
       <section>
-        <h3>{words.card}</h3>
-        <p>{words.cardNote}</p>
+        <h3>{takeAway.card}</h3>
+        <p>{takeAway.cardNote}</p>
         <button type="button" onClick={() => setCard(true)}>
-          {words.showCard}
+          {takeAway.showCard}
         </button>
       </section>
       <Files />

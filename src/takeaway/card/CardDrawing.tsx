@@ -1,7 +1,6 @@
 import { useRef } from "react"
 import { multiply } from "../../core/solids"
 import type { CardGroup } from "../../describe/cardParts"
-import { cardWords } from "../../describe/cardText"
 import type { Evaluation } from "../../scene/evaluate"
 import type { Preferences } from "../../state/preferences"
 import { contentsOf } from "../../viewflat/contents"
@@ -11,6 +10,7 @@ import { around, type Box, type LabelWish, placeLabels } from "../../viewflat/la
 import { drawnBoxes } from "../../viewflat/partLabels"
 import type { Draw } from "../../viewflat/shape"
 import { useSize } from "../../viewflat/useSize"
+import { setupCard } from "../../words/setupCard"
 import { Dimensions, placeDimensions } from "./Dimensions"
 import { dimensionsOf } from "./dimensions"
 
@@ -52,7 +52,7 @@ export function CardDrawing({ evaluation, groups, preferences }: Props) {
   return (
     <div className="card-drawing" ref={host}>
       {page !== null && frames !== null && (
-        <svg role="img" aria-label={cardWords.drawing} viewBox={`0 0 ${page.width} ${page.height}`}>
+        <svg role="img" aria-label={setupCard.drawing} viewBox={`0 0 ${page.width} ${page.height}`}>
           <defs>
             <pattern id="card-hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
               <path className="flat-hatching" d="M0 0V7" />
@@ -82,10 +82,10 @@ export function CardDrawing({ evaluation, groups, preferences }: Props) {
 const Captions = ({ side, top }: { side: Box; top: Box }) => (
   <>
     <text className="card-caption" x={side.left} y={Math.max(12, side.top - 12)}>
-      {cardWords.fromRight}
+      {setupCard.fromRight}
     </text>
     <text className="card-caption" textAnchor="end" x={top.right} y={top.bottom + 16}>
-      {cardWords.fromAbove}
+      {setupCard.fromAbove}
     </text>
   </>
 )

@@ -1,33 +1,33 @@
 import { Fragment } from "react"
 import type { CardGroup } from "../../describe/cardParts"
-import { cardWords } from "../../describe/cardText"
+import { setupCard } from "../../words/setupCard"
 
 /** The parts list: what is to be set on each, and where it screws in. */
 export function CardParts({ groups, unit }: { groups: readonly CardGroup[]; unit: string }) {
   return (
     <section className="card-parts">
-      <h2>{cardWords.parts}</h2>
+      <h2>{setupCard.parts}</h2>
       {groups.length === 0 ? (
-        <p>{cardWords.noParts}</p>
+        <p>{setupCard.noParts}</p>
       ) : (
         <table>
           <thead>
             <tr>
               <th rowSpan={2} colSpan={2} scope="col">
-                {cardWords.part}
+                {setupCard.part}
               </th>
               <th rowSpan={2} scope="col">
-                {cardWords.setting}
+                {setupCard.setting}
               </th>
               <th rowSpan={2} scope="col" className="card-number-cell">
-                {cardWords.mass}
+                {setupCard.mass}
               </th>
               <th colSpan={3} scope="colgroup" className="card-over">
-                {cardWords.screw}
+                {setupCard.screw}
               </th>
             </tr>
             <tr>
-              {cardWords.screwAxes(unit).map((axis) => (
+              {[setupCard.ahead, setupCard.up, setupCard.right(unit)].map((axis) => (
                 <th key={axis} scope="col" className="card-number-cell">
                   {axis}
                 </th>

@@ -1,20 +1,13 @@
 import { type CSSProperties, useEffect, useLayoutEffect, useMemo, useRef, useState } from "react"
 import { cardParts } from "../../describe/cardParts"
-import {
-  cardAccessories,
-  cardBow,
-  cardDrawn,
-  cardHeld,
-  cardMeasured,
-  cardTarget,
-  cardWords,
-} from "../../describe/cardText"
+import { cardAccessories, cardBow, cardDrawn, cardHeld, cardMeasured, cardTarget } from "../../describe/cardText"
 import { shownUnit } from "../../describe/format"
-import { cautions } from "../../describe/reportCautions"
+import { cautions } from "../../describe/cautions"
 import { evaluate } from "../../scene/evaluate"
 import type { MeasureResult } from "../../scene/measure"
 import type { Scene } from "../../scene/schema"
 import { useLive } from "../../state/useBench"
+import { setupCard } from "../../words/setupCard"
 import { hasMore, linkTo } from "../link/link"
 import { qrCode } from "../link/qr"
 import { QrPicture } from "../QrPicture"
@@ -62,49 +55,49 @@ export function CardSheet({ paper }: { paper: Paper }) {
     <article className="card-sheet" ref={page} style={style} data-fit={step}>
       <header className="card-head">
         <div>
-          <h1>{scene.name === "" ? "Setup without a name" : scene.name}</h1>
+          <h1>{scene.name === "" ? setupCard.nameless : scene.name}</h1>
           <p>{cardBow(scene, preferences)}</p>
           {accessories !== "" && (
             <p>
-              {cardWords.accessories}: {accessories}
+              {setupCard.accessories}: {accessories}
             </p>
           )}
         </div>
         <figure>
           <QrPicture text={link} />
-          <figcaption>{leaner ? cardWords.codeLess : cardWords.code}</figcaption>
+          <figcaption>{leaner ? setupCard.codeLess : setupCard.code}</figcaption>
         </figure>
       </header>
       <CardDrawing evaluation={evaluation} groups={groups} preferences={preferences} />
-      <p className="card-small">{cardWords.drawing}</p>
+      <p className="card-small">{setupCard.drawing}</p>
       <div className="card-columns">
         <div>
           <CardParts groups={groups} unit={shownUnit("length", preferences).unit} />
           <section className="card-words">
-            <h2>{cardWords.certainty}</h2>
+            <h2>{setupCard.certainty}</h2>
             <p>{cardMeasured(scene, measured)}</p>
           </section>
           {scene.notes !== "" && (
             <section className="card-words">
-              <h2>{cardWords.notes}</h2>
+              <h2>{setupCard.notes}</h2>
               <p className="card-notes">
-                {notes.text} {notes.cut && cardWords.cut}
+                {notes.text} {notes.cut && setupCard.cut}
               </p>
             </section>
           )}
         </div>
         <div>
-          <CardFigures title={cardWords.held} lines={cardHeld(evaluation, spreads, preferences)} />
-          <CardFigures title={cardWords.drawn} lines={cardDrawn(evaluation, spreads, preferences)} />
+          <CardFigures title={setupCard.held} lines={cardHeld(evaluation, spreads, preferences)} />
+          <CardFigures title={setupCard.drawn} lines={cardDrawn(evaluation, spreads, preferences)} />
           <CardFigures
-            title={cardWords.target}
+            title={setupCard.target}
             lines={cardTarget(evaluation, spreads, preferences)}
-            without={cardWords.noTarget}
+            without={setupCard.noTarget}
           />
         </div>
       </div>
       <section className="card-words">
-        <h2>{cardWords.cautions}</h2>
+        <h2>{setupCard.cautions}</h2>
         <p>{cautions(scene, evaluation.now.parts).join(" ")}</p>
       </section>
     </article>

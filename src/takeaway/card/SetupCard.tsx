@@ -2,7 +2,8 @@ import { type CSSProperties, useEffect, useLayoutEffect, useRef, useState } from
 import { createPortal } from "react-dom"
 import { DONE } from "../../commands/command"
 import { Choice } from "../../panels/Choice"
-import { words } from "../words"
+import { setupCard } from "../../words/setupCard"
+import { takeAway } from "../../words/takeAway"
 import { CardSheet } from "./CardSheet"
 import "./card.css"
 import { type Paper, usualPaper } from "./paper"
@@ -38,15 +39,15 @@ export default function SetupCard({ onClose }: { onClose(): void }) {
   }, [onClose])
 
   return createPortal(
-    <div className="card-desk bench" role="dialog" aria-modal="true" aria-label="Setup card" ref={desk}>
+    <div className="card-desk bench" role="dialog" aria-modal="true" aria-label={setupCard.title} ref={desk}>
       <style>{`@page { size: ${paper === "A4" ? "A4" : "letter"} portrait; margin: 0 }`}</style>
       <div className="card-tools">
         <Choice
-          name="Paper"
+          name={setupCard.paper}
           value={paper}
           options={[
-            ["A4", "A4"],
-            ["letter", "Letter"],
+            ["A4", setupCard.a4],
+            ["letter", setupCard.letter],
           ]}
           onChoose={(chosen) => {
             setPaper(chosen)
@@ -54,10 +55,10 @@ export default function SetupCard({ onClose }: { onClose(): void }) {
           }}
         />
         <button type="button" ref={first} onClick={() => window.print()}>
-          Print…
+          {setupCard.print}
         </button>
         <button type="button" onClick={onClose}>
-          {words.close}
+          {takeAway.close}
         </button>
       </div>
       <div className="card-table" style={{ "--card-scale": scale } as CSSProperties}>

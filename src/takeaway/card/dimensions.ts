@@ -5,6 +5,7 @@ import type { Pane } from "../../picture/handle"
 import { nockPoint } from "../../scene/assemble"
 import { chainsOf } from "../../scene/address"
 import type { Evaluation, WeighedPart } from "../../scene/evaluate"
+import { setupCard } from "../../words/setupCard"
 
 /** A length to be drawn with its number. */
 export interface Dimension {
@@ -38,7 +39,7 @@ export function dimensionsOf({ scene, now }: Evaluation, units: UnitChoice): rea
     from: nock,
     to: [0, nock[1], 0],
     side: 1,
-    text: `brace ${short(scene.bow.braceHeightMm, "length", units)}`,
+    text: setupCard.brace(short(scene.bow.braceHeightMm, "length", units)),
   }
   return [...chains, brace]
 }

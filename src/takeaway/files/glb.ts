@@ -6,6 +6,7 @@ import { createLooks } from "../../view3d/looks"
 import { drawPart } from "../../view3d/parts"
 import { putAt } from "../../view3d/shapes/placing"
 import { unitSphere } from "../../view3d/shapes/solids"
+import { takeAway } from "../../words/takeAway"
 
 /** Radius of the ball at the balance point, m. */
 const BALANCE_BALL = 0.008
@@ -30,13 +31,13 @@ export async function bowGlb(evaluation: Evaluation, styles: CSSStyleDeclaration
     return drawing
   })
   const ball = new Mesh(unitSphere, looks.mark("balance"))
-  ball.name = "Balance point"
+  ball.name = takeAway.balance
   putAt(ball, now.centre)
   ball.scale.setScalar(BALANCE_BALL)
   whole.add(ball)
   try {
     const made = await new GLTFExporter().parseAsync(whole, { binary: true })
-    if (!(made instanceof ArrayBuffer)) throw new Error("the exporter made text where bytes were asked for")
+    if (!(made instanceof ArrayBuffer)) throw new Error(takeAway.noBytes)
     return made
   } finally {
     for (const { dispose } of drawings) dispose?.()

@@ -1,4 +1,5 @@
 import { addAfterEffect, invalidate } from "@react-three/fiber"
+import { takeAway } from "../../words/takeAway"
 
 /** Space around the words under the picture, and their size, CSS px. */
 const FOOT = { height: 40, size: 15, left: 14 }
@@ -9,14 +10,14 @@ const FOOT = { height: 40, size: 15, left: 14 }
  */
 export async function picturePng(caption: string): Promise<Blob> {
   const stage = document.querySelector<HTMLElement>(".stage")
-  if (stage === null) throw new Error("there is no picture on the page")
+  if (stage === null) throw new Error(takeAway.noStage)
   const { width, height } = stage.getBoundingClientRect()
   const fine = Math.max(2, window.devicePixelRatio || 1)
   const canvas = document.createElement("canvas")
   canvas.width = Math.round(width * fine)
   canvas.height = Math.round((height + FOOT.height) * fine)
   const pen = canvas.getContext("2d")
-  if (pen === null) throw new Error("this browser cannot draw")
+  if (pen === null) throw new Error(takeAway.noPen)
   pen.scale(fine, fine)
   const styles = getComputedStyle(document.documentElement)
   pen.fillStyle = styles.getPropertyValue("--ground")
@@ -31,7 +32,7 @@ export async function picturePng(caption: string): Promise<Blob> {
   pen.textBaseline = "middle"
   pen.fillText(caption, FOOT.left, height + FOOT.height / 2, width - 2 * FOOT.left)
   return new Promise((resolve, reject) =>
-    canvas.toBlob((blob) => (blob === null ? reject(new Error("the browser made no picture")) : resolve(blob))),
+    canvas.toBlob((blob) => (blob === null ? reject(new Error(takeAway.noPicture)) : resolve(blob))),
   )
 }
 
@@ -86,7 +87,7 @@ async function layDrawing(
   width: number,
   height: number,
 ): Promise<void> {
-  if (drawing === null) throw new Error("there is no drawing on the page")
+  if (drawing === null) throw new Error(takeAway.noDrawing)
   const copy = drawing.cloneNode(true) as SVGSVGElement
   const originals = drawing.querySelectorAll<SVGElement>("*")
   copy.querySelectorAll<SVGElement>("*").forEach((element, index) => {

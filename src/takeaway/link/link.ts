@@ -1,6 +1,7 @@
 import { failure, type Result } from "../../scene/errors"
 import { parseScene } from "../../scene/parse"
 import type { Scene } from "../../scene/schema"
+import { links } from "../../words/links"
 import { pack, unpack } from "./pack"
 
 /** What the part of an address that holds a setup begins with; it stands behind `#`, which no browser sends anywhere. */
@@ -28,7 +29,7 @@ export const hasMore = ({ notes, log, measurements }: Scene): boolean =>
 /** The setup in a link, or in what stands behind its `#`. It is read like a file from a stranger, which it is. */
 export function readLink(link: string): Result<Scene> {
   const refuse = (message: string) => failure({ code: "not-a-scene" as const, path: "", message })
-  if (link.length > LONGEST) return refuse("the link is far too long to be a setup")
+  if (link.length > LONGEST) return refuse(links.tooLong)
   const at = link.indexOf(KEY)
   const [version = "", packed, ...rest] =
     at < 0
@@ -37,16 +38,15 @@ export function readLink(link: string): Result<Scene> {
           .slice(at + KEY.length)
           .trim()
           .split(".")
-  if (packed === undefined || rest.length > 0 || !/^\d{1,6}$/.test(version))
-    return refuse("there is no setup in the link")
+  if (packed === undefined || rest.length > 0 || !/^\d{1,6}$/.test(version)) return refuse(links.nothing)
   if (Number(version) > VERSION) {
     return failure({
       code: "newer-version",
       path: "",
-      message: `the link has version ${version}, made by a newer bench; this one reads version ${VERSION}. Reload the page to get the newest`,
+      message: links.newer(version, String(VERSION)),
     })
   }
-  if (Number(version) !== VERSION) return refuse("there is no setup in the link")
+  if (Number(version) !== VERSION) return refuse(links.nothing)
   const text = unpack(packed)
   return text.ok ? parseScene(text.value) : text
 }

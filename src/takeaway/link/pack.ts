@@ -1,5 +1,6 @@
 import { deflateSync, Inflate } from "fflate"
 import { failure, type Result, success } from "../../scene/errors"
+import { links } from "../../words/links"
 import { WORDS_1 } from "./words1"
 
 /** No setup comes near this, bytes of its file; a link made to fill the memory is given up here. */
@@ -54,9 +55,9 @@ export function unpack(packed: string): Result<string> {
 const DAMAGED = failure({
   code: "syntax",
   path: "",
-  message: "the link is damaged: a part of it is missing or was changed on the way",
+  message: links.damaged,
 })
-const TOO_LARGE = failure({ code: "syntax", path: "", message: "the link holds far more than a setup" })
+const TOO_LARGE = failure({ code: "syntax", path: "", message: links.tooLarge })
 
 const words = () => new TextEncoder().encode(WORDS_1)
 

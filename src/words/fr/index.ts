@@ -2,6 +2,7 @@ import type * as english from "../all"
 import { bar } from "./bar"
 import { beside } from "./beside"
 import { bowLength } from "./bowLength"
+import { cautions } from "./cautions"
 import { described } from "./described"
 import { draw } from "./draw"
 import { drawn } from "./drawn"
@@ -12,11 +13,12 @@ import { hills } from "./hills"
 import { lessonFaults } from "./lessonFaults"
 import { lessons } from "./lessons"
 import { lift } from "./lift"
+import { links } from "./links"
 import { meanings } from "./meanings"
 import { nudge } from "./nudge"
 import { numbersTable } from "./numbersTable"
-import { partsTable } from "./partsTable"
 import { partWords } from "./partWords"
+import { partsTable } from "./partsTable"
 import { picture } from "./picture"
 import { picture3d } from "./picture3d"
 import { places } from "./places"
@@ -25,6 +27,8 @@ import { pose } from "./pose"
 import { readings } from "./readings"
 import { readout } from "./readout"
 import { search } from "./search"
+import { setupCard } from "./setupCard"
+import { takeAway } from "./takeAway"
 import { verdict } from "./verdict"
 
 /** The whole catalogue in French; a part that is missing here is a type error. */
@@ -32,6 +36,7 @@ export const french = {
   bar,
   beside,
   bowLength,
+  cautions,
   described,
   draw,
   drawn,
@@ -42,11 +47,12 @@ export const french = {
   lessonFaults,
   lessons,
   lift,
+  links,
   meanings,
   nudge,
   numbersTable,
-  partsTable,
   partWords,
+  partsTable,
   picture,
   picture3d,
   places,
@@ -55,5 +61,7 @@ export const french = {
   readings,
   readout,
   search,
+  setupCard,
+  takeAway,
   verdict,
 } satisfies typeof english

@@ -1,5 +1,7 @@
+import { spoken } from "./language"
+
 /** What the dialog for sharing and printing says. */
-export const words = {
+export const takeAway = spoken("takeAway", {
   title: "Share or print",
   close: "Close",
   link: "A link that holds the setup",
@@ -12,7 +14,6 @@ export const words = {
   send: "Send it…",
   code: "The link as a code for a phone's camera",
   noCode: "With so much in it the link is too long for a code.",
-  codeNote: "A phone's camera opens this.",
   card: "A setup card",
   cardNote: "One page with the drawing, every part's setting and where it screws in, the figures, and this code.",
   showCard: "Setup card…",
@@ -22,14 +23,18 @@ export const words = {
   glb: "Solids (GLB)",
   filesNote:
     "The picture as you see it, the numbers for a spreadsheet, the bow for 3D programs. All made on this device.",
-  made: (name: string) => `${name} is made.`,
+  made: (file: string) => `${file} is made.`,
+  /** The reason is one of those below, or the browser's own words. */
   notMade: (reason: string) => `That was not made: ${reason}.`,
+  noStage: "there is no picture on the page",
+  noDrawing: "there is no drawing on the page",
+  noPen: "this browser cannot draw",
+  noPicture: "the browser made no picture",
+  noBytes: "the exporter made text where bytes were asked for",
+  /** Name of a ball among the solids. */
+  balance: "Balance point",
   open: "Open a link somebody gave you",
   openNote: "Paste it here, or in the address bar.",
   openLink: "Open",
   compareLink: "Compare with it",
-} as const
-
-/** Under the picture: what it shows. */
-export const pictureCaption = (name: string): string =>
-  name === "" ? "Bow Balance Bench" : `${name} · Bow Balance Bench`
+})
