@@ -1,12 +1,14 @@
 import type { ReactNode } from "react"
 import type { Measurement } from "../../scene/schema"
+import { readingSteps } from "../../words/readingSteps"
+
+const { picture: words } = readingSteps
 
 /** How each reading is taken, as a line drawing. The bow's front is to the right. */
 export function StepPicture({ kind }: { kind: Measurement["kind"] }) {
-  const { says, drawing } = pictures[kind]
   return (
-    <svg className="step-picture" viewBox="0 0 320 176" role="img" aria-label={says}>
-      {drawing}
+    <svg className="step-picture" viewBox="0 0 320 176" role="img" aria-label={words[kind]}>
+      {drawings[kind]}
     </svg>
   )
 }
@@ -55,77 +57,65 @@ const word = (x: number, y: number, text: string, anchor: "start" | "middle" | "
   </text>
 )
 
-const pictures: Readonly<Record<Measurement["kind"], { says: string; drawing: ReactNode }>> = {
-  scale: {
-    says: "Seen from above: the bow lies on its side on a tin that stands on a kitchen scale; limbs, string and rod are free.",
-    drawing: (
-      <>
-        <rect className="step-tool" x="112" y="46" width="84" height="96" rx="8" />
-        <rect className="step-tool" x="134" y="122" width="40" height="13" rx="2" />
-        <circle className="step-tool" cx="154" cy="84" r="28" />
-        <g transform="translate(148 86)">{bow}</g>
-        {word(104, 24, "limbs free", "end")}
-        {word(110, 98, "string free", "end")}
-        {word(240, 84, "rod free")}
-        {word(204, 62, "tin")}
-        {word(204, 138, "scale, set to 0")}
-      </>
-    ),
-  },
-  hang: {
-    says: "The bow hangs at rest from a cord at one point, tilted; a plumb line from the cord runs through the balance point. A cushion lies below.",
-    drawing: (
-      <>
-        {beam}
-        <path className="step-tool" d="M76 170C76 160 234 160 234 170Z" />
-        {cord("M160 8V66")}
-        <g transform={hung(0)}>{bow}</g>
-        <path className="step-plumb" d="M160 66V150" />
-        <circle className="step-balance" cx="160" cy="103" r="5" />
-        <circle className="step-hook" cx="160" cy="66" r="3.5" />
-        {word(172, 40, "one point, a strong cord")}
-        {word(178, 84, "balance point")}
-        {word(178, 98, "straight below")}
-      </>
-    ),
-  },
-  swing: {
-    says: "The bow hangs from a smooth edge and swings a little to each side about one axis.",
-    drawing: (
-      <>
-        {tip}
-        {beam}
-        <g transform={hung(-10)} opacity="0.3">
-          {bow}
-        </g>
-        <g transform={hung(10)} opacity="0.3">
-          {bow}
-        </g>
-        <g transform={hung(0)}>{bow}</g>
-        {cord("M154 8V60M166 8V60M150 66H170")}
-        <circle className="step-hook" cx="160" cy="66" r="3.5" />
-        {arrows("M84 152Q112 172 148 171")}
-        {word(314, 40, "a smooth rod or edge", "end")}
-        {word(314, 54, "as the axis", "end")}
-        {word(314, 158, "10–20 swings,", "end")}
-        {word(314, 171, "a hand's width each way", "end")}
-      </>
-    ),
-  },
-  twist: {
-    says: "The bow lies level on two equal upright cords, one to each side of the balance point, and twists about the upright line between them.",
-    drawing: (
-      <>
-        {tip}
-        {beam}
-        {cord("M112 8V104M208 8V104")}
-        <g transform="translate(160 104) scale(1 0.45) rotate(90)">{bow}</g>
-        <path className="step-plumb" d="M160 24V150" />
-        <circle className="step-balance" cx="160" cy="106" r="5" />
-        {arrows("M136 70A26 8 0 0 0 184 70")}
-        {word(216, 50, "equal cords")}
-        {word(160, 168, "equally far from the middle", "middle")}
-      </>
-    ),
-  },
+const drawings: Readonly<Record<Measurement["kind"], ReactNode>> = {
+  scale: (
+    <>
+      <rect className="step-tool" x="112" y="46" width="84" height="96" rx="8" />
+      <rect className="step-tool" x="134" y="122" width="40" height="13" rx="2" />
+      <circle className="step-tool" cx="154" cy="84" r="28" />
+      <g transform="translate(148 86)">{bow}</g>
+      {word(104, 24, words.limbsFree, "end")}
+      {word(110, 98, words.stringFree, "end")}
+      {word(240, 84, words.rodFree)}
+      {word(204, 62, words.tin)}
+      {word(204, 138, words.zeroed)}
+    </>
+  ),
+  hang: (
+    <>
+      {beam}
+      <path className="step-tool" d="M76 170C76 160 234 160 234 170Z" />
+      {cord("M160 8V66")}
+      <g transform={hung(0)}>{bow}</g>
+      <path className="step-plumb" d="M160 66V150" />
+      <circle className="step-balance" cx="160" cy="103" r="5" />
+      <circle className="step-hook" cx="160" cy="66" r="3.5" />
+      {word(172, 40, words.onePoint)}
+      {word(178, 84, words.balancePoint)}
+      {word(178, 98, words.below)}
+    </>
+  ),
+  swing: (
+    <>
+      {tip}
+      {beam}
+      <g transform={hung(-10)} opacity="0.3">
+        {bow}
+      </g>
+      <g transform={hung(10)} opacity="0.3">
+        {bow}
+      </g>
+      <g transform={hung(0)}>{bow}</g>
+      {cord("M154 8V60M166 8V60M150 66H170")}
+      <circle className="step-hook" cx="160" cy="66" r="3.5" />
+      {arrows("M84 152Q112 172 148 171")}
+      {word(314, 40, words.edge, "end")}
+      {word(314, 54, words.asAxis, "end")}
+      {word(314, 158, words.swings, "end")}
+      {word(314, 171, words.eachWay, "end")}
+    </>
+  ),
+  twist: (
+    <>
+      {tip}
+      {beam}
+      {cord("M112 8V104M208 8V104")}
+      <g transform="translate(160 104) scale(1 0.45) rotate(90)">{bow}</g>
+      <path className="step-plumb" d="M160 24V150" />
+      <circle className="step-balance" cx="160" cy="106" r="5" />
+      {arrows("M136 70A26 8 0 0 0 184 70")}
+      {word(216, 50, words.cords)}
+      {word(160, 168, words.equallyFar, "middle")}
+    </>
+  ),
 }

@@ -1,11 +1,12 @@
 import { type RefObject, useEffect, useRef } from "react"
 import { addReading, changeReading } from "../../commands/measure"
-import { HANGING_CAUTION, stepWords } from "../../describe/measureSteps"
+import { stepWords } from "../../describe/measureSteps"
 import { axisWords, onWords } from "../../describe/measureText"
 import type { NamedPoint } from "../../scene/measure"
 import { measureFields } from "../../scene/measure/fields"
 import type { Measurement } from "../../scene/schema"
 import { useBench, useLive } from "../../state/useBench"
+import { readingSteps } from "../../words/readingSteps"
 import { Choice } from "../Choice"
 import { useProblem } from "../Problem"
 import { DraftNumber, DraftWords } from "./DraftFields"
@@ -73,7 +74,7 @@ export function TakeReading({ points, heading, list }: Props) {
       <p className="measure-note">
         <strong>It tells:</strong> {tells} {usual}
       </p>
-      {kind !== "scale" && <p className="measure-note">{HANGING_CAUTION}</p>}
+      {kind !== "scale" && <p className="measure-note">{readingSteps.hanging}</p>}
       <OnTheHook draft={draft} />
       {isPlaced(kind) && <PointPicker points={points} label={kind === "hang" ? "Hung from" : "Swings about"} />}
       {(kind === "swing" || kind === "twist") && <Axis draft={draft} />}

@@ -2,8 +2,8 @@ import { useEffect, useRef, useState } from "react"
 import { RADIAN_PER_DEGREE as DEGREE } from "../../core/constants"
 import type { ScreenSide } from "../../core/measure/instruments"
 import { said } from "../../describe/format"
-import { sensorWords } from "../../describe/measureSteps"
 import { useBench, useLive } from "../../state/useBench"
+import { readingSteps } from "../../words/readingSteps"
 import { Choice } from "../Choice"
 import { Problem } from "../Problem"
 import { changeDraftValues } from "./PointPicker"
@@ -43,7 +43,7 @@ export function TiltSensor() {
         <button type="button" onClick={start}>
           Use this device's tilt sensor
         </button>
-        <Problem text={state === "off" ? null : sensorWords[state]} />
+        <Problem text={state === "off" ? null : readingSteps.sensor[state]} />
       </div>
     )
   }
@@ -83,7 +83,7 @@ export function TiltSensor() {
           Sensor off
         </button>
       </div>
-      <Problem text={askew ? sensorWords.askew : null} />
+      <Problem text={askew ? readingSteps.sensor.askew : null} />
     </div>
   )
 }

@@ -17,14 +17,15 @@ import { links } from "./links"
 import { meanings } from "./meanings"
 import { nudge } from "./nudge"
 import { numbersTable } from "./numbersTable"
-import { partWords } from "./partWords"
 import { partsTable } from "./partsTable"
+import { partWords } from "./partWords"
 import { picture } from "./picture"
 import { picture3d } from "./picture3d"
 import { places } from "./places"
 import { plot } from "./plot"
 import { pose } from "./pose"
 import { readings } from "./readings"
+import { readingSteps } from "./readingSteps"
 import { readout } from "./readout"
 import { search } from "./search"
 import { setupCard } from "./setupCard"
@@ -51,14 +52,15 @@ export const french = {
   meanings,
   nudge,
   numbersTable,
-  partWords,
   partsTable,
+  partWords,
   picture,
   picture3d,
   places,
   plot,
   pose,
   readings,
+  readingSteps,
   readout,
   search,
   setupCard,
