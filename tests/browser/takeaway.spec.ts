@@ -172,32 +172,33 @@ test("a card with more in it than any rig is still one page, with nothing cut of
   expect(await renderedPages(await page.pdf({ preferCSSPageSize: true }))).toHaveLength(1)
 })
 
-test("on a phone the card is as wide as the screen and every control large enough for a thumb", async ({ browser }) => {
-  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true })
-  const page = await context.newPage()
-  await openFlat(page)
-  await share(page)
-  const small = () =>
-    page.getByRole("dialog").evaluate((dialog) =>
-      [
-        ...dialog.querySelectorAll<HTMLElement>(
-          "button, input:not([type=checkbox]):not([type=radio]), label:has(input)",
-        ),
-      ]
-        .map((control) => ({ name: control.textContent, ...control.getBoundingClientRect().toJSON() }))
-        .filter(({ height, width }) => height < 43.5 || width < 43.5)
-        .map(({ name }) => name),
-    )
-  expect(await small()).toEqual([])
-  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390)
-  await button(page, "Setup card…").click()
-  await expect(page.locator(".card-drawing svg")).toBeVisible()
-  expect(await small()).toEqual([])
-  const desk = page.locator(".card-desk")
-  expect(await desk.evaluate((element) => element.scrollWidth - element.clientWidth)).toBeLessThanOrEqual(1)
-  const sheet = await page.locator(".card-sheet").boundingBox()
-  expect(sheet!.width).toBeGreaterThan(340)
-  await context.close()
+test.describe("on a phone", () => {
+  test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true })
+
+  test("the card is as wide as the screen and every control large enough for a thumb", async ({ page }) => {
+    await openFlat(page)
+    await share(page)
+    const small = () =>
+      page.getByRole("dialog").evaluate((dialog) =>
+        [
+          ...dialog.querySelectorAll<HTMLElement>(
+            "button, input:not([type=checkbox]):not([type=radio]), label:has(input)",
+          ),
+        ]
+          .map((control) => ({ name: control.textContent, ...control.getBoundingClientRect().toJSON() }))
+          .filter(({ height, width }) => height < 43.5 || width < 43.5)
+          .map(({ name }) => name),
+      )
+    expect(await small()).toEqual([])
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(390)
+    await button(page, "Setup card…").click()
+    await expect(page.locator(".card-drawing svg")).toBeVisible()
+    expect(await small()).toEqual([])
+    const desk = page.locator(".card-desk")
+    expect(await desk.evaluate((element) => element.scrollWidth - element.clientWidth)).toBeLessThanOrEqual(1)
+    const sheet = await page.locator(".card-sheet").boundingBox()
+    expect(sheet!.width).toBeGreaterThan(340)
+  })
 })
 
 test("picture, numbers and solids are made on the page, of the solid picture", async ({ page }) => {
