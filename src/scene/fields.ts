@@ -5,6 +5,8 @@
  * on sheets that come later stands beside it, in `measure/fields.ts`, so that the first view need not carry it.
  */
 
+import { fieldNames as names } from "../words/fieldNames"
+
 /** What a field measures; decides the unit it is shown in. File units: g, mm, degree, lbf, GPa, N·m/rad, N·mm. */
 export type Quantity =
   | "mass"
@@ -67,11 +69,11 @@ export function field(label: string, quantity: Quantity, min: number, max: numbe
   }
 }
 
-const massG = (max: number, step: number, label = "mass") => field(label, "mass", 0, max, { step })
-const lengthMm = (max: number, step: number) => field("length", "length", 1, max, { step })
-const outerMm = (label = "outer diameter") => field(label, "length", 1, 200, { step: 0.5, coarse: 5 })
-const innerMm = field("inner diameter", "length", 0, 199, { step: 0.5, coarse: 5, fallback: 0 })
-const modulusGPa = field("elastic modulus", "modulus", 0.001, 1000, { step: 1, optional: true })
+const massG = (max: number, step: number, label = names.mass) => field(label, "mass", 0, max, { step })
+const lengthMm = (max: number, step: number) => field(names.length, "length", 1, max, { step })
+const outerMm = (label = names.outer) => field(label, "length", 1, 200, { step: 0.5, coarse: 5 })
+const innerMm = field(names.inner, "length", 0, 199, { step: 0.5, coarse: 5, fallback: 0 })
+const modulusGPa = field(names.modulus, "modulus", 0.001, 1000, { step: 1, optional: true })
 const tubeFields = (mass: NumberField, length: NumberField) => ({
   massG: mass,
   lengthMm: length,
@@ -81,105 +83,105 @@ const tubeFields = (mass: NumberField, length: NumberField) => ({
 })
 
 /** A place on the bow, one axis of it. */
-export const placeMm = field("place", "length", -2000, 2000, { step: 1 })
+export const placeMm = field(names.place, "length", -2000, 2000, { step: 1 })
 /** One edge of a box. */
-export const sizeMm = field("size", "length", 0, 2000, { step: 1 })
+export const sizeMm = field(names.size, "length", 0, 2000, { step: 1 })
 /** One radius of gyration. */
-export const gyrationMm = field("radius of gyration", "length", 0, 1000, { step: 1 })
+export const gyrationMm = field(names.gyration, "length", 0, 1000, { step: 1 })
 
 export const bowFields = {
-  riserMassG: field("riser mass", "mass", 1, 10_000, { step: 10, coarse: 100 }),
-  centreLineMm: field("centre line height", "length", -200, 200, { step: 1 }),
-  stringMassG: field("string mass", "mass", 0, 100, { step: 0.5, coarse: 5 }),
-  braceHeightMm: field("brace height", "length", 50, 500, { step: 1 }),
-  drawLengthMm: field("draw length", "length", 100, 1200, { step: 1 }),
-  drawWeightLbf: field("draw weight", "force", 1, 150, { step: 0.5, coarse: 5 }),
-  nockHeightMm: field("nock height", "length", -200, 300, { step: 1 }),
-  letOffPercent: field("let-off", "percent", 0, 99, { step: 1, coarse: 5 }),
-  arrowMassG: field("arrow mass", "mass", 0, 200, { step: 0.5, coarse: 5 }),
-  arrowLengthMm: field("arrow length", "length", 1, 1500, { step: 5, coarse: 50 }),
+  riserMassG: field(names.riserMass, "mass", 1, 10_000, { step: 10, coarse: 100 }),
+  centreLineMm: field(names.centreLine, "length", -200, 200, { step: 1 }),
+  stringMassG: field(names.stringMass, "mass", 0, 100, { step: 0.5, coarse: 5 }),
+  braceHeightMm: field(names.brace, "length", 50, 500, { step: 1 }),
+  drawLengthMm: field(names.drawLength, "length", 100, 1200, { step: 1 }),
+  drawWeightLbf: field(names.drawWeight, "force", 1, 150, { step: 0.5, coarse: 5 }),
+  nockHeightMm: field(names.nock, "length", -200, 300, { step: 1 }),
+  letOffPercent: field(names.letOff, "percent", 0, 99, { step: 1, coarse: 5 }),
+  arrowMassG: field(names.arrowMass, "mass", 0, 200, { step: 0.5, coarse: 5 }),
+  arrowLengthMm: field(names.arrowLength, "length", 1, 1500, { step: 5, coarse: 50 }),
 } as const
 
 export const recurveLimbFields = {
-  massG: field("mass of one limb", "mass", 1, 2000, { step: 1 }),
-  rootForwardMm: field("limb root forward", "length", -300, 300, { step: 1 }),
-  rootOutMm: field("limb root from the centre line", "length", 10, 800, { step: 1 }),
-  lengthMm: field("limb length", "length", 50, 1500, { step: 1 }),
-  rootAngleDeg: field("limb angle at the root", "angle", -60, 60, { step: 0.5, coarse: 5 }),
-  recurveDeg: field("recurve turn", "angle", 0, 150, { step: 1 }),
-  recurveFrom: field("recurve begins at", "fraction", 0, 0.95, { step: 0.01, coarse: 0.1 }),
-  stiffnessTaper: field("tip stiffness over root stiffness", "fraction", 0.05, 5, { step: 0.01, coarse: 0.1 }),
-  massTaper: field("tip mass per length over root's", "fraction", 0, 5, { step: 0.01, coarse: 0.1 }),
+  massG: field(names.limbMass, "mass", 1, 2000, { step: 1 }),
+  rootForwardMm: field(names.rootForward, "length", -300, 300, { step: 1 }),
+  rootOutMm: field(names.rootOut, "length", 10, 800, { step: 1 }),
+  lengthMm: field(names.limbLength, "length", 50, 1500, { step: 1 }),
+  rootAngleDeg: field(names.rootAngle, "angle", -60, 60, { step: 0.5, coarse: 5 }),
+  recurveDeg: field(names.recurve, "angle", 0, 150, { step: 1 }),
+  recurveFrom: field(names.recurveFrom, "fraction", 0, 0.95, { step: 0.01, coarse: 0.1 }),
+  stiffnessTaper: field(names.stiffnessTaper, "fraction", 0.05, 5, { step: 0.01, coarse: 0.1 }),
+  massTaper: field(names.massTaper, "fraction", 0, 5, { step: 0.01, coarse: 0.1 }),
 } as const
 
 export const compoundLimbFields = {
-  massG: field("mass of one limb with its cam", "mass", 1, 3000, { step: 1 }),
-  forwardMm: field("limb centre forward", "length", -500, 500, { step: 1 }),
-  outMm: field("limb centre from the centre line", "length", 10, 1000, { step: 1 }),
-  shiftForwardMm: field("limb centre's shift forward when drawn", "length", -300, 300, { step: 1 }),
-  shiftOutMm: field("limb centre's shift outward when drawn", "length", -300, 300, { step: 1 }),
+  massG: field(names.camLimbMass, "mass", 1, 3000, { step: 1 }),
+  forwardMm: field(names.limbForward, "length", -500, 500, { step: 1 }),
+  outMm: field(names.limbOut, "length", 10, 1000, { step: 1 }),
+  shiftForwardMm: field(names.shiftForward, "length", -300, 300, { step: 1 }),
+  shiftOutMm: field(names.shiftOut, "length", -300, 300, { step: 1 }),
 } as const
 
-export const accessoryFields = { massG: field("mass", "mass", 0, 5000, { step: 1 }) } as const
+export const accessoryFields = { massG: field(names.mass, "mass", 0, 5000, { step: 1 }) } as const
 
 export const mountFields = {
-  pitchDeg: field("tilt up", "angle", -90, 90, { step: 1, fallback: 0 }),
-  yawDeg: field("turn to the left", "angle", -360, 360, { step: 1, fallback: 0 }),
+  pitchDeg: field(names.tilt, "angle", -90, 90, { step: 1, fallback: 0 }),
+  yawDeg: field(names.turn, "angle", -360, 360, { step: 1, fallback: 0 }),
 } as const
 
 export const elementFields = {
   extender: tubeFields(massG(2000, 1), lengthMm(1000, 5)),
   rod: {
     ...tubeFields(massG(2000, 1), lengthMm(2000, 5)),
-    maxEndWeightG: field("maker's rated end weight", "mass", 0, 5000, { step: 1, optional: true }),
+    maxEndWeightG: field(names.rated, "mass", 0, 5000, { step: 1, optional: true }),
   },
   damper: {
     ...tubeFields(massG(1000, 1), lengthMm(300, 1)),
-    stiffnessNmPerRad: field("bending stiffness", "stiffness", 0.001, 100_000, { step: 1, optional: true }),
+    stiffnessNmPerRad: field(names.bending, "stiffness", 0.001, 100_000, { step: 1, optional: true }),
   },
   weights: {
-    count: field("discs", "count", 0, 60, { whole: true, step: 1, coarse: 5 }),
-    eachG: field("mass of one disc", "mass", 0, 1000, { step: 1 }),
+    count: field(names.discs, "count", 0, 60, { whole: true, step: 1, coarse: 5 }),
+    eachG: field(names.disc, "mass", 0, 1000, { step: 1 }),
     outerMm: outerMm(),
-    thicknessMm: field("thickness of one disc", "length", 0.1, 200, { step: 0.5, coarse: 5 }),
+    thicknessMm: field(names.thickness, "length", 0.1, 200, { step: 0.5, coarse: 5 }),
   },
   vbar: {
     massG: massG(2000, 1),
     lengthMm: lengthMm(300, 1),
     outerMm: outerMm(),
-    armOffsetMm: field("arm offset", "length", 0, 200, { step: 1 }),
+    armOffsetMm: field(names.armOffset, "length", 0, 200, { step: 1 }),
   },
   swing: {
-    stemLengthMm: field("stem length", "length", 1, 1000, { step: 5, coarse: 50 }),
-    stemMassG: massG(1000, 1, "stem mass"),
-    bobMassG: field("bob mass", "mass", 0, 3000, { step: 5, coarse: 50 }),
-    bobOuterMm: outerMm("bob diameter"),
-    bobLengthMm: field("bob length", "length", 0.1, 500, { step: 1 }),
-    stopDeg: field("stop angle", "angle", 0, 180, { step: 1 }),
-    frictionNmm: field("hinge friction", "friction", 0, 10_000, { step: 1, fallback: 0 }),
-    damping: field("hinge damping", "damping", 0, 10, { step: 0.001, coarse: 0.01, fallback: 0 }),
+    stemLengthMm: field(names.stemLength, "length", 1, 1000, { step: 5, coarse: 50 }),
+    stemMassG: massG(1000, 1, names.stemMass),
+    bobMassG: field(names.bobMass, "mass", 0, 3000, { step: 5, coarse: 50 }),
+    bobOuterMm: outerMm(names.bobOuter),
+    bobLengthMm: field(names.bobLength, "length", 0.1, 500, { step: 1 }),
+    stopDeg: field(names.stop, "angle", 0, 180, { step: 1 }),
+    frictionNmm: field(names.friction, "friction", 0, 10_000, { step: 1, fallback: 0 }),
+    damping: field(names.damping, "damping", 0, 10, { step: 0.001, coarse: 0.01, fallback: 0 }),
   },
 } as const
 
 export const armFields = {
-  splayDeg: field("splay", "angle", -180, 180, { step: 1, coarse: 5 }),
-  droopDeg: field("droop", "angle", -90, 90, { step: 1, coarse: 5 }),
+  splayDeg: field(names.splay, "angle", -180, 180, { step: 1, coarse: 5 }),
+  droopDeg: field(names.droop, "angle", -90, 90, { step: 1, coarse: 5 }),
 } as const
 
 export const archerFields = {
-  elbowElevationDeg: field("draw elbow above the arrow line", "angle", -45, 45, { step: 0.5, coarse: 5, fallback: 3 }),
+  elbowElevationDeg: field(names.elbow, "angle", -45, 45, { step: 0.5, coarse: 5, fallback: 3 }),
 } as const
 
 export const targetFields = {
-  forwardMm: field("balance point forward", "length", -1000, 1000, { step: 1 }),
-  upMm: field("balance point up", "length", -1000, 1000, { step: 1 }),
-  sideMm: field("balance point to the right", "length", -500, 500, { step: 1 }),
-  massMaxG: field("mass at most", "mass", 1, 20_000, { step: 10, coarse: 100, optional: true }),
-  netLiftNm: field("net lift at full draw", "moment", -100, 100, { step: 0.1, coarse: 1 }),
+  forwardMm: field(names.forward, "length", -1000, 1000, { step: 1 }),
+  upMm: field(names.up, "length", -1000, 1000, { step: 1 }),
+  sideMm: field(names.right, "length", -500, 500, { step: 1 }),
+  massMaxG: field(names.massMost, "mass", 1, 20_000, { step: 10, coarse: 100, optional: true }),
+  netLiftNm: field(names.netLift, "moment", -100, 100, { step: 0.1, coarse: 1 }),
 } as const
 
 export const poseFields = {
-  draw: field("draw", "fraction", 0, 1, { step: 0.01, coarse: 0.1, fallback: 0 }),
-  slopeDeg: field("slope", "angle", -90, 90, { step: 1, coarse: 5, fallback: 0 }),
-  cantDeg: field("cant", "angle", -90, 90, { step: 1, coarse: 5, fallback: 0 }),
+  draw: field(names.draw, "fraction", 0, 1, { step: 0.01, coarse: 0.1, fallback: 0 }),
+  slopeDeg: field(names.slope, "angle", -90, 90, { step: 1, coarse: 5, fallback: 0 }),
+  cantDeg: field(names.cant, "angle", -90, 90, { step: 1, coarse: 5, fallback: 0 }),
 } as const

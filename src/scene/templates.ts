@@ -1,3 +1,4 @@
+import { partWords } from "../words/partWords"
 import type { Accessory, Arm, ArmElement, Element, Mount, MountName, Scene } from "./schema"
 
 /**
@@ -46,7 +47,7 @@ export const newAccessory = (name: string): Accessory => ({ name, massG: 100, ce
 export const newScene = (): Scene => ({
   format: "bow-balance-bench",
   version: 1,
-  name: "New bow",
+  name: partWords.newBow,
   notes: "",
   bow: {
     kind: "recurve",

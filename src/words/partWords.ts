@@ -30,6 +30,8 @@ export const partWords = spoken("partWords", {
   arrow: "Arrow",
   archer: "Archer",
   target: "Target",
+  /** The name of a scene that was not opened from anywhere. */
+  newBow: "New bow",
   /** How the bow is held: draw, slope and cant. */
   pose: "Pose",
 })

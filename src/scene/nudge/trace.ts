@@ -8,6 +8,7 @@ import {
   resistsEverywhere,
 } from "../../core/nudge"
 import type { Vec3 } from "../../core/solids"
+import { nudgeNames } from "../../words/nudgeNames"
 import { failure, type Result, success } from "../errors"
 import type { Evaluation } from "../evaluate"
 import { quickTensor, type ShotBow, shotBow } from "./body"
@@ -51,7 +52,7 @@ function coreNudge({ kind, motion, impulse, push, lastingS }: NudgeQuestion): Nu
 const noResistance = failure({
   code: "unsolvable",
   path: "bow.riser.gyrationMm",
-  message: "no turn resistance about some axis; a bow that is nudged needs some about every axis",
+  message: nudgeNames.noResistance,
 })
 
 /**

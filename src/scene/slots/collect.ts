@@ -1,3 +1,4 @@
+import { fieldNames } from "../../words/fieldNames"
 import type { PathStep } from "../errors"
 import type { NumberField } from "../fields"
 import type { Slot } from "./slot"
@@ -80,7 +81,7 @@ export class Collector {
     address: readonly PathStep[],
     field: NumberField,
     values: readonly number[],
-    entries: readonly string[],
+    entries: readonly (keyof typeof fieldNames.entries)[],
   ) {
     entries.forEach((entry, index) => {
       this.number(
@@ -89,7 +90,7 @@ export class Collector {
         [...address, name, index],
         field,
         values[index],
-        `${field.label}, ${entry}`,
+        `${field.label}, ${fieldNames.entries[entry]}`,
       )
     })
   }

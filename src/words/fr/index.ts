@@ -6,16 +6,20 @@ import { cautions } from "./cautions"
 import { described } from "./described"
 import { draw } from "./draw"
 import { drawn } from "./drawn"
+import { fieldNames } from "./fieldNames"
 import { findSheet } from "./findSheet"
 import { handle } from "./handle"
 import { hill } from "./hill"
 import { hills } from "./hills"
+import { kitNames } from "./kitNames"
 import { lessonFaults } from "./lessonFaults"
 import { lessons } from "./lessons"
 import { lift } from "./lift"
 import { links } from "./links"
 import { meanings } from "./meanings"
+import { measureNames } from "./measureNames"
 import { nudge } from "./nudge"
+import { nudgeNames } from "./nudgeNames"
 import { numbersTable } from "./numbersTable"
 import { partsTable } from "./partsTable"
 import { partWords } from "./partWords"
@@ -41,16 +45,20 @@ export const french = {
   described,
   draw,
   drawn,
+  fieldNames,
   findSheet,
   handle,
   hill,
   hills,
+  kitNames,
   lessonFaults,
   lessons,
   lift,
   links,
   meanings,
+  measureNames,
   nudge,
+  nudgeNames,
   numbersTable,
   partsTable,
   partWords,

@@ -26,5 +26,6 @@ export const partWords: typeof english = {
   arrow: "Flèche",
   archer: "Archer",
   target: "Objectif",
+  newBow: "Nouvel arc",
   pose: "Tenue",
 }
