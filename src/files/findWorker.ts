@@ -1,5 +1,7 @@
 /** The inside of a worker that searches kits. */
-import { type Order, type Report, serveFind } from "../scene/find"
+import type { Order, Report } from "../scene/find"
+// By its own path: what else is in the index has words in it, and a worker speaks no language.
+import { serveFind } from "../scene/find/pool/serve"
 
 interface WorkerScope {
   postMessage(report: Report): void

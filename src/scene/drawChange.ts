@@ -2,6 +2,7 @@ import { GRAVITY } from "../core/constants"
 import type { Result } from "./errors"
 import { success } from "./errors"
 import { type Evaluation, type PoseBalance, poseBalance } from "./evaluate"
+import { unsolvable } from "./limbErrors"
 import { placeLimbs } from "./limbPlace"
 import type { Scene } from "./schema"
 
@@ -33,7 +34,7 @@ export interface DrawChange {
  */
 export function drawChange(scene: Scene, { fullDraw }: Evaluation): Result<DrawChange> {
   const place = placeLimbs(scene.bow, 0)
-  if (!place.ok) return place
+  if (!place.ok) return unsolvable(place)
   const brace = poseBalance(scene, place.value, { draw: 0, slopeDeg: 0, cantDeg: 0 })
   const share = (path: string): ChangeShare => {
     const before = massAndMoment(brace, path)

@@ -1,6 +1,7 @@
 import { type BracedLimbs, drawCurve as limbCurve } from "../core/limbs"
 import { type Result, success } from "./errors"
-import { bracedLimbs, unsolvable } from "./recurvePlace"
+import { unsolvable } from "./limbErrors"
+import { bracedLimbs } from "./recurvePlace"
 import type { Bow } from "./schema"
 import { drawCurve, type DrawPoint } from "./sweeps"
 
@@ -38,7 +39,7 @@ export function drawWork(bow: Bow): Result<DrawWork> {
     return success({ points: points.value, storedJ, fullness: null, stringLength: null, sketch: true })
   }
   const braced = bracedLimbs(bow)
-  if (!braced.ok) return braced
+  if (!braced.ok) return unsolvable(braced)
   const points = solved(braced.value)
   if (!points.ok) return points
   const first = points.value[0]!

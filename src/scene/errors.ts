@@ -1,3 +1,4 @@
+import { sceneFaults as faults } from "../words/sceneFaults"
 import type { Words } from "./words"
 
 /** The closed set of things that can be wrong with a scene. */
@@ -21,35 +22,20 @@ export interface SceneError {
   readonly words?: Words
 }
 
-export type Result<T, E = readonly SceneError[]> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly errors: E }
-
-export const success = <T>(value: T): Result<T, never> => ({ ok: true, value })
-export const failure = (...errors: SceneError[]): Result<never> => ({ ok: false, errors })
-
-export type PathStep = string | number
-
-/** `["rig", 0, "chain", 2, "lengthMm"]` as `rig[0].chain[2].lengthMm`. */
-export function pathText(steps: readonly PropertyKey[]): string {
-  let text = ""
-  for (const step of steps) {
-    if (typeof step === "number") text += `[${step}]`
-    else text += text === "" ? String(step) : `.${String(step)}`
-  }
-  return text
-}
+export { failure, pathText, type PathStep, type Result, success } from "./result"
 
 /** One line: place, then reason. */
 export const errorLine = (error: SceneError): string =>
-  error.path === "" ? error.message : `${error.path}: ${error.message}`
+  error.path === "" ? error.message : faults.at(error.path, error.message)
 
 /** A value from a file, short enough to quote. */
 export function quoted(value: unknown): string {
-  if (value === undefined) return "nothing"
+  if (value === undefined) return faults.nothing
   if (typeof value === "number") return String(value)
-  if (Array.isArray(value)) return `a list of ${value.length}`
-  if (value !== null && typeof value === "object") return "an object"
+  if (Array.isArray(value)) return faults.list(value.length)
+  if (value !== null && typeof value === "object") return faults.object
   const text = JSON.stringify(value)
-  return text.length > 60 ? `${text.slice(0, 57)}…"` : text
+  if (typeof value !== "string") return text
+  const inner = text.slice(1, -1)
+  return faults.text(text.length > 60 ? `${inner.slice(0, 56)}…` : inner)
 }

@@ -11,6 +11,7 @@ import { compose, type MassProperties, type Mat3, type Principal, principal, typ
 import { freeTurnInertia, pendulumOf } from "../core/swing"
 import { bareParts, MM, type Part, rig } from "./assemble"
 import { type Result, success } from "./errors"
+import { unsolvable } from "./limbErrors"
 import { type LimbPlace, placeLimbs } from "./limbPlace"
 import type { Pose, Scene } from "./schema"
 
@@ -53,7 +54,7 @@ const PITCH_AXIS: Vec3 = [0, 0, 1]
  */
 export function evaluate(scene: Scene): Result<Evaluation> {
   const place = placeLimbs(scene.bow, scene.pose.draw)
-  if (!place.ok) return place
+  if (!place.ok) return unsolvable(place)
   const drawn = fullDraw(scene, 0)
   if (!drawn.ok) return drawn
   const now = poseBalance(scene, place.value, scene.pose)
@@ -81,7 +82,7 @@ function stripped(parts: readonly Part[]): MassProperties {
 /** The balance at full draw, uncanted, on a slope. */
 export function fullDraw(scene: Scene, slopeDeg: number): Result<PoseBalance & DrawnBalance> {
   const place = placeLimbs(scene.bow, 1)
-  if (!place.ok) return place
+  if (!place.ok) return unsolvable(place)
   const balance = poseBalance(scene, place.value, { draw: 1, slopeDeg, cantDeg: 0 })
   return success({
     ...balance,

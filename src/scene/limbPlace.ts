@@ -1,8 +1,9 @@
+import type { LimbResult } from "../core/limbs"
 import { gyrating, type Solid, type Vec3 } from "../core/solids"
 import { GRAM, MM } from "./assemble/parts"
 import { compoundForce } from "./compoundDraw"
-import { type Result, success } from "./errors"
 import { recurvePlace } from "./recurvePlace"
+import { success } from "./result"
 import type { Bow, CompoundBow } from "./schema"
 
 /** Where the limbs and the string's ends are at one draw, and what the string does. SI, bow axes. */
@@ -25,8 +26,8 @@ export interface LimbPlace {
 
 /** A bow's limbs braced, at full draw, and at the draw asked for last. */
 interface Placed {
-  readonly ends: Map<number, Result<LimbPlace>>
-  last: { readonly t: number; readonly place: Result<LimbPlace> } | null
+  readonly ends: Map<number, LimbResult<LimbPlace>>
+  last: { readonly t: number; readonly place: LimbResult<LimbPlace> } | null
 }
 
 const placed = new WeakMap<Bow, Placed>()
@@ -35,7 +36,7 @@ const placed = new WeakMap<Bow, Placed>()
  * The limbs at draw fraction `t` (0 … 1). The same object for the same bow and draw, so that whoever draws or weighs
  * them sees that nothing has changed while the rig is being edited.
  */
-export function placeLimbs(bow: Bow, t: number): Result<LimbPlace> {
+export function placeLimbs(bow: Bow, t: number): LimbResult<LimbPlace> {
   const kept = placed.get(bow) ?? { ends: new Map(), last: null }
   placed.set(bow, kept)
   const known = kept.ends.get(t) ?? (kept.last?.t === t ? kept.last.place : undefined)

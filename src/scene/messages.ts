@@ -1,22 +1,22 @@
+import { sceneFaults as faults } from "../words/sceneFaults"
 import { quoted } from "./errors"
 import type { NumberField } from "./fields"
-import { amount, bare, inFileUnits, type Words } from "./words"
+import { type Amount, amount, bare, inFileUnits, type Words } from "./words"
 
 /** Why `given` does not do for this field, with the allowed range. */
 export const rangeMessage = (field: NumberField, given: unknown): string => inFileUnits(rangeWords(field, given))
 
 /** The same in parts. */
 export function rangeWords(field: NumberField, given: unknown): Words {
-  const { quantity, whole } = field
-  const number = typeof given === "number" ? bare(given, quantity) : quoted(given)
-  const start = given === undefined ? ["is missing"] : [number, " given"]
-  return [...start, `; ${whole ? "a whole number" : "a number"} in `, ...rangeAmounts(field), " is needed"]
+  const [from, to] = rangeAmounts(field)
+  if (given === undefined) return (field.whole ? faults.noWhole : faults.noNumber)(from, to)
+  const number = typeof given === "number" ? bare(given, field.quantity) : quoted(given)
+  return (field.whole ? faults.whole : faults.number)<Amount | string>(number, from, to)
 }
 
-/** "1 … 2000 mm": the range of a field. */
-export const rangeAmounts = ({ min, max, quantity }: NumberField): Words => [
+/** Both ends of a field's range, the unit behind the second: "1 … 2000 mm". */
+export const rangeAmounts = ({ min, max, quantity }: NumberField): [Amount, Amount] => [
   bare(min, quantity),
-  " … ",
   amount(max, quantity),
 ]
 
@@ -26,12 +26,10 @@ export const choiceMessage =
   (issue: { input?: unknown }): string => {
     const { input } = issue
     const allowed = choices.join(", ")
-    if (input === undefined) return `is missing; an object with "${key}" (${allowed}) is needed`
+    if (input === undefined) return faults.noKindObject(key, allowed)
     if (input === null || typeof input !== "object" || Array.isArray(input)) {
-      return `${quoted(input)} given; an object with "${key}" (${allowed}) is needed`
+      return faults.kindObject(quoted(input), key, allowed)
     }
     const given = (input as Record<string, unknown>)[key]
-    return given === undefined
-      ? `"${key}" is missing; one of ${allowed} is needed`
-      : `"${key}" is ${quoted(given)}; one of ${allowed} is needed`
+    return given === undefined ? faults.noKind(key, allowed) : faults.kind(key, quoted(given), allowed)
   }

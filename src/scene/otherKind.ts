@@ -1,5 +1,6 @@
 import { type Result, success } from "./errors"
 import { compoundLimbFields, type NumberField, recurveLimbFields } from "./fields"
+import { unsolvable } from "./limbErrors"
 import { placeLimbs } from "./limbPlace"
 import type { CompoundBow, RecurveBow } from "./schema"
 import { newScene } from "./templates"
@@ -14,9 +15,9 @@ const USUAL_LET_OFF = 75
  */
 export function asCompound(bow: RecurveBow): Result<CompoundBow> {
   const brace = placeLimbs(bow, 0)
-  if (!brace.ok) return brace
+  if (!brace.ok) return unsolvable(brace)
   const full = placeLimbs(bow, 1)
-  if (!full.ok) return full
+  if (!full.ok) return unsolvable(full)
   const [braced, drawn] = [brace.value.solids[0], full.value.solids[0]]
   const out = (y: number) => y * 1e3 - bow.centreLineMm
   const f = compoundLimbFields

@@ -1,7 +1,7 @@
 import { NEWTON_PER_LBF, RADIAN_PER_DEGREE as DEGREE } from "../core/constants"
 import {
   type BracedLimbs,
-  type LimbFailure,
+  type LimbResult,
   type LimbSetup,
   type LimbState,
   type PlanePoint,
@@ -10,10 +10,9 @@ import {
 } from "../core/limbs"
 import type { Solid, Vec3 } from "../core/solids"
 import { GRAM, MM } from "./assemble/parts"
-import { failure, type Result, success } from "./errors"
 import type { LimbPlace } from "./limbPlace"
+import { success } from "./result"
 import type { RecurveBow } from "./schema"
-import { explained } from "./words"
 
 /** A recurve bow's limbs in SI, as the solver takes them. */
 export function limbSetup(bow: RecurveBow): LimbSetup {
@@ -40,7 +39,7 @@ export function limbSetup(bow: RecurveBow): LimbSetup {
 /** What a bow's limbs have been solved for. Kept by the limbs' own object, so an edit elsewhere costs nothing. */
 interface Solved {
   readonly key: string
-  readonly braced: Result<BracedLimbs>
+  readonly braced: LimbResult<BracedLimbs>
   last: { readonly draw: number; readonly state: LimbState } | null
 }
 
@@ -49,7 +48,7 @@ const solvedFor = new WeakMap<RecurveBow["limbs"], Solved>()
 let nearest: BracedLimbs | undefined
 
 /** The bow strung and scaled to its draw weight; solved once for the same numbers. */
-export function bracedLimbs(bow: RecurveBow): Result<BracedLimbs> {
+export function bracedLimbs(bow: RecurveBow): LimbResult<BracedLimbs> {
   return solved(bow).braced
 }
 
@@ -59,13 +58,13 @@ function solved(bow: RecurveBow): Solved {
   if (known?.key === key) return known
   const found = solveBrace(limbSetup(bow), nearest)
   if (found.ok) nearest = found.value
-  const fresh: Solved = { key, braced: found.ok ? success(found.value) : unsolvable(found), last: null }
+  const fresh: Solved = { key, braced: found, last: null }
   solvedFor.set(bow.limbs, fresh)
   return fresh
 }
 
 /** The limbs' solved state at draw fraction `t`. */
-export function limbState(bow: RecurveBow, t: number): Result<LimbState> {
+export function limbState(bow: RecurveBow, t: number): LimbResult<LimbState> {
   const memo = solved(bow)
   if (!memo.braced.ok) return memo.braced
   const braced = memo.braced.value
@@ -75,41 +74,12 @@ export function limbState(bow: RecurveBow, t: number): Result<LimbState> {
   const draw = braceHeight + t * (drawLength - braceHeight)
   if (memo.last?.draw === draw) return success(memo.last.state)
   const state = solveDrawn(braced, draw, memo.last?.state)
-  if (!state.ok) return unsolvable(state)
-  memo.last = { draw, state: state.value }
-  return success(state.value)
+  if (state.ok) memo.last = { draw, state: state.value }
+  return state
 }
-
-const PATHS: Partial<Record<LimbFailure["quantity"], string>> = {
-  braceHeight: "bow.braceHeightMm",
-  drawLength: "bow.drawLengthMm",
-  drawWeight: "bow.drawWeightLbf",
-  stringWrap: "bow.stringWrap",
-  rootForward: "bow.limbs.rootMm[0]",
-  rootOut: "bow.limbs.rootMm[1]",
-  length: "bow.limbs.lengthMm",
-  rootAngle: "bow.limbs.rootAngleDeg",
-  recurve: "bow.limbs.recurveDeg",
-  recurveFrom: "bow.limbs.recurveFrom",
-  stiffnessTaper: "bow.limbs.stiffnessTaper",
-  massTaper: "bow.limbs.massTaper",
-  mass: "bow.limbs.massG",
-}
-
-/** A limb's failure as an error of the scene, at the number to change. */
-export const unsolvable = ({ quantity, words }: LimbFailure): Result<never> =>
-  failure(
-    explained(
-      "unsolvable",
-      PATHS[quantity] ?? "bow.limbs",
-      words.map((part) =>
-        typeof part === "string" ? part : { value: part.metres / MM, quantity: "length", round: part.round },
-      ),
-    ),
-  )
 
 /** The limbs at draw fraction `t`: both are one solution, mirrored in the centre line. */
-export function recurvePlace(bow: RecurveBow, t: number): Result<LimbPlace> {
+export function recurvePlace(bow: RecurveBow, t: number): LimbResult<LimbPlace> {
   const found = limbState(bow, t)
   if (!found.ok) return found
   const state = found.value

@@ -1,6 +1,7 @@
 import { type PoseBalance, poseBalance, type Evaluation, evaluate } from "./evaluate"
 import { type Result, success } from "./errors"
 import { type Figures, figuresOf } from "./figures"
+import { unsolvable } from "./limbErrors"
 import { placeLimbs } from "./limbPlace"
 import type { Bow, Scene } from "./schema"
 
@@ -62,7 +63,7 @@ export function drawCurve(bow: Bow): Result<DrawPoint[]> {
   const points: DrawPoint[] = []
   for (let step = 0; step <= DRAW_STEPS; step++) {
     const place = placeLimbs(bow, step / DRAW_STEPS)
-    if (!place.ok) return place
+    if (!place.ok) return unsolvable(place)
     points.push({ drawMm: place.value.draw * 1e3, forceN: place.value.holdForce })
   }
   return success(points)

@@ -1,5 +1,5 @@
 import { ROUND, type Rounding } from "../core/rounding"
-import { quoted, type SceneError } from "./errors"
+import type { SceneError } from "./errors"
 import type { Quantity } from "./fields"
 import { fileUnit } from "./units"
 
@@ -32,7 +32,7 @@ export const explained = (code: SceneError["code"], path: string, words: Words):
 })
 
 function amountInFile({ value, quantity, bare, round }: Amount): string {
-  const number = quoted(round === undefined ? value : ROUND[round](value))
+  const number = String(round === undefined ? value : ROUND[round](value))
   const unit = bare ? "" : fileUnit[quantity]
   return unit === "" ? number : `${number} ${unit}`
 }

@@ -21,8 +21,8 @@ const root = join(import.meta.dirname, "../..")
 const BUDGET = 2
 const THREADS = 2
 
-function needed<T>(result: { ok: true; value: T } | { ok: false; errors: unknown }): T {
-  if (!result.ok) throw new Error(JSON.stringify(result.errors))
+function needed<T>(result: { ok: true; value: T } | { ok: false }): T {
+  if (!result.ok) throw new Error(JSON.stringify(result))
   return result.value
 }
 

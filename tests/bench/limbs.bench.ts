@@ -27,7 +27,7 @@ function ours(bow: BracedLimbs): () => unknown {
   let near = bow.brace
   return () => {
     const solved = solveDrawn(bow, asked.next().value as number, near)
-    if (!solved.ok) throw new Error(solved.message)
+    if (!solved.ok) throw new Error(solved.reason)
     near = solved.value
     return near
   }
@@ -36,7 +36,7 @@ function ours(bow: BracedLimbs): () => unknown {
 function theirs(bow: BracedLimbs, tolerance: number): () => unknown {
   const asked = draws()
   const start = solveDrawn(bow, asked.next().value as number)
-  if (!start.ok) throw new Error(start.message)
+  if (!start.ok) throw new Error(start.reason)
   const { tip, unknowns } = start.value
   let near: OdexLimb = { tipForward: tip.forward, tipOut: tip.out, load: unknowns.load }
   return () => {

@@ -10,8 +10,8 @@ import { medianMs } from "./median"
 /** What a refresh of the plot may take while something is dragged, ms. */
 const BUDGET = 4
 
-function needed<T>(result: { ok: true; value: T } | { ok: false; errors: unknown }): T {
-  if (!result.ok) throw new Error(JSON.stringify(result.errors))
+function needed<T>(result: { ok: true; value: T } | { ok: false }): T {
+  if (!result.ok) throw new Error(JSON.stringify(result))
   return result.value
 }
 

@@ -69,7 +69,7 @@ describe("the bent limb against the exact elastica", () => {
       const limb = { ...straightLimb, length }
       const braceHeight = (length * 2 * k) / first
       const solved = solveBrace({ limb, braceHeight, drawLength: braceHeight + 0.13, drawWeight: 150 })
-      if (!solved.ok) throw new Error(solved.message)
+      if (!solved.ok) throw new Error(solved.reason)
       const { brace } = solved.value
       expect(relative(brace.unknowns.load, first ** 2)).toBeLessThan(1e-9)
       expect(relative(-brace.tipAngle, tipAngle)).toBeLessThan(1e-9)

@@ -30,7 +30,7 @@ const workOf = (of: RecurveBow) => {
 }
 const limbsOf = (of: RecurveBow) => {
   const braced = bracedLimbs(of)
-  if (!braced.ok) throw new Error(JSON.stringify(braced.errors))
+  if (!braced.ok) throw new Error(JSON.stringify(braced))
   return braced.value
 }
 
@@ -68,7 +68,7 @@ describe("the shipped 68-inch recurve", () => {
     ["without", tipOnly],
   ])("stores in its limbs the work of the draw force to 0.1 %%, %s the string on the limbs", (_, of) => {
     const curve = drawCurve(limbsOf(of))
-    if (!curve.ok) throw new Error(curve.message)
+    if (!curve.ok) throw new Error(curve.reason)
     const { work, energy } = curve.value.at(-1)!
     expect(Math.abs(work / energy - 1)).toBeLessThan(1e-3)
     expect(Math.abs(workOf(of).storedJ / energy - 1)).toBeLessThan(1e-3)

@@ -1,5 +1,3 @@
-import type { Rounding } from "../rounding"
-
 /** A place or direction in the limb's plane, bow frame: metres forward, and metres out from the bow's centre line. */
 export interface PlanePoint {
   readonly forward: number
@@ -39,35 +37,30 @@ export interface LimbSetup {
   readonly stringWrap?: boolean
 }
 
-export type LimbFailureReason =
+export type LimbFailureReason = LimbFault["reason"]
+
+/** What is wrong with a number that no limb can have. */
+export type LimbNumberFault = "not-finite" | "not-positive" | "negative" | "beyond-half-turn" | "recurve-past-tip"
+
+/** Why there is no answer, with the lengths it is about, m. */
+type LimbFault =
   /** A number that no limb can have: not finite, or outside what its description allows. */
-  | "not-a-limb"
-  /** No strung shape has its string at this brace height. */
-  | "brace-unreachable"
+  | { readonly reason: "not-a-limb"; readonly fault: LimbNumberFault }
+  /** No strung shape has its string at this brace height; `inFront`: the string would lie in front of the root. */
+  | { readonly reason: "brace-unreachable"; readonly braceHeight: number; readonly inFront: boolean }
   /** A draw length below the brace height. */
-  | "draw-below-brace"
+  | { readonly reason: "draw-below-brace"; readonly draw: number; readonly braceHeight: number }
   /** Farther than limb and string in one straight line reach. */
-  | "draw-past-string"
+  | { readonly reason: "draw-past-string"; readonly draw: number; readonly straight: number }
   /** On the way to this draw the limb would snap into another shape, or be pulled all but straight. */
-  | "limb-gives-way"
+  | { readonly reason: "limb-gives-way"; readonly draw: number }
   /** The iteration found no answer, though none of the above was seen. */
-  | "no-convergence"
+  | { readonly reason: "no-convergence"; readonly draw: number }
 
-/** A length in a message: the nearest whole millimetre is said, or the one on the side that is known to work. */
-export interface SaidLength {
-  readonly metres: number
-  readonly round: Rounding
-}
-
-export interface LimbFailure {
+export type LimbFailure = LimbFault & {
   readonly ok: false
-  readonly reason: LimbFailureReason
   /** The quantity to change: a key of `LimbSetup` or of `RecurveLimb`. */
   readonly quantity: Exclude<keyof LimbSetup, "limb"> | keyof RecurveLimb
-  /** Plain words, lengths in mm. */
-  readonly message: string
-  /** The message in parts, for those who say its lengths in another unit. */
-  readonly words: readonly (string | SaidLength)[]
   /** The nearest value of `quantity` seen to work, SI; absent where none was found. */
   readonly nearest?: number
 }

@@ -5,7 +5,7 @@ import type { LimbFailure, LimbSetup } from "./types"
 export function invalidSetup({ limb, braceHeight, drawLength, drawWeight }: LimbSetup): LimbFailure | null {
   const lengths = { rootForward: limb.rootForward, braceHeight, drawLength } as const
   for (const [name, value] of Object.entries(lengths) as [keyof typeof lengths, number][]) {
-    if (!Number.isFinite(value)) return notALimb(name, "This length is not a finite number.")
+    if (!Number.isFinite(value)) return notALimb(name, "not-finite")
   }
   const positive = {
     rootOut: limb.rootOut,
@@ -14,16 +14,16 @@ export function invalidSetup({ limb, braceHeight, drawLength, drawWeight }: Limb
     drawWeight,
   } as const
   for (const [name, value] of Object.entries(positive) as [keyof typeof positive, number][]) {
-    if (!(value > 0 && Number.isFinite(value))) return notALimb(name, "This number must be above zero.")
+    if (!(value > 0 && Number.isFinite(value))) return notALimb(name, "not-positive")
   }
   for (const name of ["mass", "massTaper"] as const) {
-    if (!(limb[name] >= 0 && Number.isFinite(limb[name]))) return notALimb(name, "This number must not be below zero.")
+    if (!(limb[name] >= 0 && Number.isFinite(limb[name]))) return notALimb(name, "negative")
   }
   for (const name of ["rootAngle", "recurve"] as const) {
-    if (!(Math.abs(limb[name]) <= Math.PI)) return notALimb(name, "This angle must lie within half a turn.")
+    if (!(Math.abs(limb[name]) <= Math.PI)) return notALimb(name, "beyond-half-turn")
   }
   if (!(limb.recurveFrom >= 0 && limb.recurveFrom < 1)) {
-    return notALimb("recurveFrom", "The recurve must begin on the limb, before its tip.")
+    return notALimb("recurveFrom", "recurve-past-tip")
   }
   return null
 }

@@ -2,8 +2,9 @@ import * as z from "zod/mini"
 import { chainsOf } from "../address"
 import { questionFields } from "../kit/fields"
 import { mountNames } from "../mountNames"
-import { defaulted, type MountName, needed, optional, type Scene } from "../schema"
+import { defaulted, needed, optional, type Scene } from "../schema"
 import { targetFields } from "../fields"
+import { mountsWithSwings } from "./mounts"
 
 const mountName = z.enum(mountNames)
 const band = (key: Exclude<keyof typeof targetFields, "massMaxG">) =>
@@ -76,9 +77,3 @@ export function questionFor(scene: Scene): FindQuestion {
     count: questionFields.count.fallback ?? 0,
   }
 }
-
-/** Mounts on whose chain or arms a swing weight hangs. */
-export const mountsWithSwings = (scene: Scene): MountName[] =>
-  chainsOf(scene)
-    .filter(({ chain }) => chain.some(({ part }) => part === "swing"))
-    .map(({ mount }) => mount)

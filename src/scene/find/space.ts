@@ -1,16 +1,18 @@
 import { chosenAt, combinations, type FindProblem, type Options } from "../../core/find"
 import { mountDirection, type Side } from "../../core/rig"
 import { RADIAN_PER_DEGREE as DEGREE } from "../../core/constants"
+import type { LimbFailure } from "../../core/limbs"
 import { along, type Vec3 } from "../../core/solids"
 import { metres, MM } from "../assemble"
-import { failure, type Result, success } from "../errors"
-import { valuesOf } from "../hills/ranges"
+import { valuesOf } from "../hills/steps"
 import type { Kit } from "../kit/schema"
+import { success } from "../result"
 import type { Element, Mount, MountName, RigEntry, Scene } from "../schema"
 import { armBranch, type Arms, type Branch, chainBranch, noBranch } from "./branches"
 import { limitsOf } from "./limits"
 import { type ChainOption, chainOption, chainOptions, type Kinds, kindsOf, stackCount, stacksOf } from "./pieces"
-import { type FindQuestion, type FindTarget, mountsWithSwings } from "./question"
+import { mountsWithSwings } from "./mounts"
+import type { FindQuestion, FindTarget } from "./question"
 import { staysOf } from "./stays"
 
 /** All setups that a kit allows on a bow, as the engine's problem, and the way back from its answers. */
@@ -22,19 +24,35 @@ export interface SetupSpace {
   rigAt(order: number): RigEntry[]
 }
 
+/** Why there is nothing to search. It is found where no words are, in a worker; `spaceErrors` has the words. */
+export type SpaceFault =
+  | { readonly why: "no-mounts" | "mount-twice" | "no-vbar" | "no-front-rod" | "nothing" }
+  | { readonly why: "no-mount" | "swing-on" | "other-mount"; readonly mount: MountName }
+  | { readonly why: "wrong-way-round"; readonly key: BandKey; readonly band: readonly [number, number] }
+  /** Options, stacks or combinations. */
+  | { readonly why: "too-many"; readonly many: number }
+  | { readonly why: "limbs"; readonly failure: LimbFailure }
+
+type BandKey = "forwardMm" | "upMm" | "sideMm" | "netLiftNm"
+type SpaceResult =
+  | { readonly ok: true; readonly value: SetupSpace }
+  | { readonly ok: false; readonly fault: SpaceFault }
+
+const refused = (fault: SpaceFault): SpaceResult => ({ ok: false, fault })
+
 /** Stacks and options beyond these take longer to list than a coach would wait, and more memory than a phone has. */
 export const MOST_STACKS = 5_000
 export const MOST_OPTIONS = 500_000
 
 /**
- * Lists what can be built. Fails with the place in the question or scene when a mount is missing or carries a swing
+ * Lists what can be built. Fails, saying why, when a mount is missing or carries a swing
  * weight, when there are more options than can be held, or when the limbs cannot take their shape.
  */
-export function setupSpace(scene: Scene, kit: Kit, question: FindQuestion): Result<SetupSpace> {
+export function setupSpace(scene: Scene, kit: Kit, question: FindQuestion): SpaceResult {
   const wrong = questionFault(scene, kit, question)
-  if (wrong !== null) return failure({ code: "not-allowed", ...wrong })
+  if (wrong !== null) return refused(wrong)
   const stays = staysOf(scene, question)
-  if (!stays.ok) return stays
+  if (!stays.ok) return refused({ why: "limbs", failure: stays })
   const kinds = kindsOf(kit)
   const { mounts, vbarMount } = question
   const trunks = trunksOf(scene, kinds, question)
@@ -47,7 +65,7 @@ export function setupSpace(scene: Scene, kit: Kit, question: FindQuestion): Resu
       return { mount, branch: mountBranch(scene.mounts[mount]!, chains, kinds) }
     })
   const held = trunks.reduce((sum, { branches }) => sum + branches.reduce((rows, { count }) => rows + count, 0), 0)
-  if (held > MOST_OPTIONS) return failure({ code: "not-allowed", path: "mostDiscs", message: tooMany(held) })
+  if (held > MOST_OPTIONS) return refused({ why: "too-many", many: held })
   const limits = limitsOf(question.target)
   /** The same pieces in the same places, whatever the angles. */
   function groupOf(order: number): string {
@@ -69,10 +87,8 @@ export function setupSpace(scene: Scene, kit: Kit, question: FindQuestion): Resu
     ...(question.variety === "pieces" ? { groupOf } : {}),
   }
   const all = combinations(problem)
-  if (all === 0) return failure({ code: "not-allowed", path: "", message: NOTHING })
-  if (all > Number.MAX_SAFE_INTEGER) {
-    return failure({ code: "not-allowed", path: "mostDiscs", message: tooMany(all) })
-  }
+  if (all === 0) return refused({ why: "nothing" })
+  if (all > Number.MAX_SAFE_INTEGER) return refused({ why: "too-many", many: all })
   const rigAt = (order: number): RigEntry[] => {
     const { trunk, options } = chosenAt(problem, order)
     const { chain, branches } = trunks[trunk]!
@@ -92,41 +108,27 @@ export function setupSpace(scene: Scene, kit: Kit, question: FindQuestion): Resu
   return success({ problem, limitKeys: limits.map(({ key }) => key), rigAt })
 }
 
-const NOTHING = "nothing can be built: the kit has no piece for something that has to be there"
+const bandKeys: readonly BandKey[] = ["forwardMm", "upMm", "sideMm", "netLiftNm"]
 
-const tooMany = (many: number) =>
-  `${many.toExponential(1)} possibilities; fewer discs on a stack, coarser angles or fewer mounts are needed`
-
-function questionFault(scene: Scene, kit: Kit, question: FindQuestion): { path: string; message: string } | null {
+function questionFault(scene: Scene, kit: Kit, question: FindQuestion): SpaceFault | null {
   const { mounts, vbarMount, target, mostDiscs, always } = question
-  if (mounts.length === 0) return { path: "mounts", message: "none given; at least one mount to build on is needed" }
-  if (new Set(mounts).size < mounts.length) return { path: "mounts", message: "a mount is named twice" }
+  if (mounts.length === 0) return { why: "no-mounts" }
+  if (new Set(mounts).size < mounts.length) return { why: "mount-twice" }
   for (const mount of mounts) {
-    if (scene.mounts[mount] === undefined) return { path: "mounts", message: `the bow has no mount "${mount}"` }
-    if (mountsWithSwings(scene).includes(mount)) {
-      return {
-        path: "mounts",
-        message: `a swing weight hangs on "${mount}" and the kit has none: leave this mount out`,
-      }
-    }
+    if (scene.mounts[mount] === undefined) return { why: "no-mount", mount }
+    if (mountsWithSwings(scene).includes(mount)) return { why: "swing-on", mount }
   }
-  if (vbarMount !== null && !mounts.includes(vbarMount)) {
-    return { path: "vbarMount", message: `"${vbarMount}" is not among the mounts that are built anew` }
-  }
-  if (always.vbar && vbarMount !== null && !kit.vbars.some(({ count }) => count > 0)) {
-    return { path: "always.vbar", message: "a V-bar has to be there, but the kit has none" }
-  }
+  if (vbarMount !== null && !mounts.includes(vbarMount)) return { why: "other-mount", mount: vbarMount }
+  if (always.vbar && vbarMount !== null && !kit.vbars.some(({ count }) => count > 0)) return { why: "no-vbar" }
   if (always.frontRod && mounts.includes("front") && !kit.rods.some(({ count, use }) => count > 0 && use !== "side")) {
-    return { path: "always.frontRod", message: "a front rod has to be there, but the kit has none" }
+    return { why: "no-front-rod" }
   }
-  for (const key of ["forwardMm", "upMm", "sideMm", "netLiftNm"] as const) {
+  for (const key of bandKeys) {
     const band = target[key]
-    if (band !== undefined && band[0] > band[1]) {
-      return { path: `target.${key}`, message: `${band[0]} to ${band[1]} given; the smaller number comes first` }
-    }
+    if (band !== undefined && band[0] > band[1]) return { why: "wrong-way-round", key, band }
   }
   const stacks = stackCount(kindsOf(kit), mostDiscs)
-  return stacks > MOST_STACKS ? { path: "mostDiscs", message: tooMany(stacks) } : null
+  return stacks > MOST_STACKS ? { why: "too-many", many: stacks } : null
 }
 
 interface BuiltTrunk {

@@ -1,10 +1,11 @@
 import { FIRST, FORWARD_REACH, MASS, PITCH, REACHES, ROLL, SIDE_REACH, SUMS, YAW } from "../../core/find"
 import { drawnBalance } from "../../core/balance"
 import { RADIAN_PER_DEGREE as DEGREE } from "../../core/constants"
+import type { LimbResult } from "../../core/limbs"
 import { compose, type MassProperties, type Vec3 } from "../../core/solids"
 import { bareParts, GRAM, MM, type Part, rig } from "../assemble"
-import { type Result, success } from "../errors"
 import { type LimbPlace, placeLimbs } from "../limbPlace"
+import { success } from "../result"
 import type { MountName, Scene } from "../schema"
 import type { FindQuestion } from "./question"
 
@@ -28,7 +29,7 @@ export const withoutMounts = (scene: Scene, mounts: readonly MountName[]): Scene
  * Bow and rig that stay, level and uncanted; swing weights on them hang as they do then. Fails where the limbs cannot
  * take their shape.
  */
-export function staysOf(scene: Scene, { mounts, hold }: Pick<FindQuestion, "mounts" | "hold">): Result<Stays> {
+export function staysOf(scene: Scene, { mounts, hold }: Pick<FindQuestion, "mounts" | "hold">): LimbResult<Stays> {
   const brace = placeLimbs(scene.bow, 0)
   if (!brace.ok) return brace
   const drawn = placeLimbs(scene.bow, 1)

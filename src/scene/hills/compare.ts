@@ -2,6 +2,7 @@ import { drawnBalance } from "../../core/balance"
 import { RADIAN_PER_DEGREE as DEGREE } from "../../core/constants"
 import { MM } from "../assemble"
 import { type Result, success } from "../errors"
+import { unsolvable } from "../limbErrors"
 import { type LimbPlace, placeLimbs } from "../limbPlace"
 import type { Scene } from "../schema"
 import { fixedNoseDown, type Hillside, hangingNoseDown, hillside, restingStem, splitRig } from "./moments"
@@ -46,7 +47,7 @@ export const flatnessSlopes: readonly Hillside[] = wholeDegrees.filter(
  */
 export function slopeComparison(scene: Scene, stepDeg: 1 | 5 = 1): Result<SlopeComparison> {
   const place = placeLimbs(scene.bow, 1)
-  return place.ok ? success(compareSlopes(scene, place.value, stepDeg)) : place
+  return place.ok ? success(compareSlopes(scene, place.value, stepDeg)) : unsolvable(place)
 }
 
 /**

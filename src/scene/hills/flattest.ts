@@ -1,11 +1,14 @@
+import { hangFaults } from "../../words/hangFaults"
 import type { Address } from "../address"
 import { type Result, success } from "../errors"
+import { unsolvable } from "../limbErrors"
 import { type LimbPlace, placeLimbs } from "../limbPlace"
 import type { PartOf, Scene } from "../schema"
 import { betterHang, type Candidate, weigherOf } from "./candidate"
 import { compareSlopes, type SlopeComparison } from "./compare"
 import { type HangPlace, hangPlaces, withoutSwings, withSwingAt } from "./place"
-import { checkedRanges, type HangRanges, valuesOf } from "./ranges"
+import { checkedRanges, type HangRanges } from "./ranges"
+import { valuesOf } from "./steps"
 
 export interface HangQuestion {
   /** The weight to hang; its stem length and bob mass are tried, all else stays as it is, the bob's size too. */
@@ -76,14 +79,14 @@ export function hangSearch(scene: Scene, question: HangQuestion): Result<HangSea
   const all = hangPlaces(base)
   const unknown = question.places?.filter((path) => !all.some((place) => place.path === path)) ?? []
   if (unknown.length > 0) {
-    const message = "is no place to hang a weight from"
-    return { ok: false, errors: unknown.map((path) => ({ code: "not-allowed", path, message })) }
+    const error = { code: "not-allowed", message: hangFaults.noPlace } as const
+    return { ok: false, errors: unknown.map((path) => ({ ...error, path })) }
   }
   const places = all.filter(({ path }) => question.places?.includes(path) ?? true)
   const ranges = checkedRanges(question.ranges, places.length)
   if (!ranges.ok) return ranges
   const drawn = placeLimbs(scene.bow, 1)
-  return drawn.ok ? success(search(scene, base, places, question, drawn.value)) : drawn
+  return drawn.ok ? success(search(scene, base, places, question, drawn.value)) : unsolvable(drawn)
 }
 
 /**

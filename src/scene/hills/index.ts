@@ -20,4 +20,5 @@ export {
 export { inMotion } from "./inMotion"
 export { type SwingMotion, swingMotions } from "./motion"
 export { type ChainEnd, type HangPlace, hangPlaces } from "./place"
-export type { HangRanges, TryRange } from "./ranges"
+export type { HangRanges } from "./ranges"
+export type { TryRange } from "./steps"

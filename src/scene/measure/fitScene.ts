@@ -1,6 +1,7 @@
 import { type Fit, fitBody, type MeasuredBody, type Observation, plausible, vectorOf } from "../../core/measure"
 import type { MassMoments } from "../../core/sensitivity"
 import { type Result, success } from "../errors"
+import { unsolvable } from "../limbErrors"
 import { placeLimbs } from "../limbPlace"
 import type { Measurement, Scene } from "../schema"
 import { decompose } from "./decompose"
@@ -46,7 +47,7 @@ function fitAnew(scene: Scene): Result<MeasuredFit> | null {
   )
   if (places.length === 0) return null
   const limbs = placeLimbs(scene.bow, 0)
-  if (!limbs.ok) return limbs
+  if (!limbs.ok) return unsolvable(limbs)
   const assumed = assumedBody(scene)
   const observed = (body: MeasuredBody) =>
     places.map((index) => observationOf(scene, limbs.value, scene.measurements![index]!, body))

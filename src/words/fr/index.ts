@@ -7,14 +7,17 @@ import { described } from "./described"
 import { draw } from "./draw"
 import { drawn } from "./drawn"
 import { fieldNames } from "./fieldNames"
+import { findFaults } from "./findFaults"
 import { findSheet } from "./findSheet"
 import { handle } from "./handle"
+import { hangFaults } from "./hangFaults"
 import { hill } from "./hill"
 import { hills } from "./hills"
 import { kitNames } from "./kitNames"
 import { lessonFaults } from "./lessonFaults"
 import { lessons } from "./lessons"
 import { lift } from "./lift"
+import { limbFaults } from "./limbFaults"
 import { links } from "./links"
 import { meanings } from "./meanings"
 import { measureNames } from "./measureNames"
@@ -31,6 +34,7 @@ import { pose } from "./pose"
 import { readings } from "./readings"
 import { readingSteps } from "./readingSteps"
 import { readout } from "./readout"
+import { sceneFaults } from "./sceneFaults"
 import { search } from "./search"
 import { setupCard } from "./setupCard"
 import { takeAway } from "./takeAway"
@@ -46,14 +50,17 @@ export const french = {
   draw,
   drawn,
   fieldNames,
+  findFaults,
   findSheet,
   handle,
+  hangFaults,
   hill,
   hills,
   kitNames,
   lessonFaults,
   lessons,
   lift,
+  limbFaults,
   links,
   meanings,
   measureNames,
@@ -70,6 +77,7 @@ export const french = {
   readings,
   readingSteps,
   readout,
+  sceneFaults,
   search,
   setupCard,
   takeAway,

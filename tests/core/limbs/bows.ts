@@ -38,7 +38,7 @@ export const shortBow: LimbSetup = {
 }
 
 export function value<T>(result: LimbResult<T>): T {
-  if (!result.ok) throw new Error(`${result.reason}: ${result.message}`)
+  if (!result.ok) throw new Error(JSON.stringify(result))
   return result.value
 }
 

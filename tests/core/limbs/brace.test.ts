@@ -40,7 +40,7 @@ describe("a strung bow", () => {
       const near = braced(withLimb(setup, { length: setup.limb.length + 0.013, recurve: setup.limb.recurve - 0.05 }))
       const warm = solveBrace(setup, near)
       const cold = braced(setup)
-      if (!warm.ok) throw new Error(warm.message)
+      if (!warm.ok) throw new Error(warm.reason)
       expect(warm.value.halfString).toBeCloseTo(cold.halfString, 12)
       expect(warm.value.rootStiffness / cold.rootStiffness).toBeCloseTo(1, 10)
     }
@@ -113,7 +113,6 @@ describe("a bow that cannot be", () => {
       expect(failed).toMatchObject({ reason: "brace-unreachable", quantity: "braceHeight" })
       const nearest = failed.nearest ?? Number.NaN
       const working = nearest < braceHeight ? Math.floor(nearest * 1000) : Math.ceil(nearest * 1000)
-      expect(failed.message).toContain(`${working} mm`)
       expect(solveBrace({ ...targetBow, braceHeight: working / 1000 }).ok).toBe(true)
       expect(solveBrace({ ...targetBow, braceHeight: nearest }).ok).toBe(true)
       expect(solveBrace({ ...targetBow, braceHeight: nearest - side * 0.005 }).ok).toBe(false)
@@ -122,8 +121,8 @@ describe("a bow that cannot be", () => {
 
   it("says so when the string would lie in front of the limb's root", () => {
     const failed = solveBrace(withLimb(targetBow, { rootForward: -0.27 }))
-    expect(failed).toMatchObject({ ok: false, reason: "brace-unreachable" })
-    expect(failed.ok ? "" : failed.message).toContain("in front of the limb's root")
+    expect(failed).toMatchObject({ ok: false, reason: "brace-unreachable", inFront: true })
+    expect(solveBrace({ ...targetBow, braceHeight: 0.5 })).toMatchObject({ inFront: false })
   })
 
   it("refuses a draw length that is not beyond the brace height", () => {
@@ -145,19 +144,19 @@ describe("a bow that cannot be", () => {
   })
 
   it("names the number that no limb can have", () => {
-    for (const [name, wrong] of [
-      ["length", 0],
-      ["rootOut", -0.2],
-      ["stiffnessTaper", 0],
-      ["massTaper", -0.1],
-      ["mass", Number.NaN],
-      ["recurve", 7],
-      ["rootAngle", Number.POSITIVE_INFINITY],
-      ["recurveFrom", 1],
-      ["rootForward", Number.NaN],
+    for (const [name, wrong, fault] of [
+      ["length", 0, "not-positive"],
+      ["rootOut", -0.2, "not-positive"],
+      ["stiffnessTaper", 0, "not-positive"],
+      ["massTaper", -0.1, "negative"],
+      ["mass", Number.NaN, "negative"],
+      ["recurve", 7, "beyond-half-turn"],
+      ["rootAngle", Number.POSITIVE_INFINITY, "beyond-half-turn"],
+      ["recurveFrom", 1, "recurve-past-tip"],
+      ["rootForward", Number.NaN, "not-finite"],
     ] as const) {
       const failed = solveBrace(withLimb(targetBow, { [name]: wrong }))
-      expect(failed).toMatchObject({ ok: false, reason: "not-a-limb", quantity: name })
+      expect(failed).toMatchObject({ ok: false, reason: "not-a-limb", quantity: name, fault })
     }
     expect(solveBrace({ ...targetBow, drawWeight: 0 })).toMatchObject({ quantity: "drawWeight" })
     expect(solveBrace({ ...targetBow, braceHeight: Number.NaN })).toMatchObject({ quantity: "braceHeight" })

@@ -58,9 +58,9 @@ describe("any usual recurve", () => {
     fc.assert(
       fc.property(usualBows, (setup) => {
         const solved = solveBrace(setup)
-        if (!solved.ok) throw new Error(solved.message)
+        if (!solved.ok) throw new Error(solved.reason)
         const curve = drawCurve(solved.value)
-        if (!curve.ok) throw new Error(curve.message)
+        if (!curve.ok) throw new Error(curve.reason)
         const end = curve.value[curve.value.length - 1]
         expect(Math.abs((end?.work ?? 0) / (end?.energy ?? 1) - 1)).toBeLessThan(1e-4)
         for (let index = 1; index < curve.value.length; index += 1) {
@@ -75,10 +75,10 @@ describe("any usual recurve", () => {
     fc.assert(
       fc.property(usualBows, between(0, 1), (setup, share) => {
         const solved = solveBrace(setup)
-        if (!solved.ok) throw new Error(solved.message)
+        if (!solved.ok) throw new Error(solved.reason)
         const draw = setup.braceHeight + share * (setup.drawLength - setup.braceHeight)
         const state = solveDrawn(solved.value, draw)
-        if (!state.ok) throw new Error(state.message)
+        if (!state.ok) throw new Error(state.reason)
         const { centre, secondMoments, nodes } = state.value
         expect(centre.out).toBeGreaterThan(setup.limb.rootOut)
         expect(centre.out).toBeLessThan(Math.max(...nodes.map((node) => node.out)))
@@ -93,7 +93,7 @@ describe("any usual recurve", () => {
     fc.assert(
       fc.property(usualBows, between(0.05, 0.95), (setup, share) => {
         const solved = solveBrace(setup)
-        if (!solved.ok) throw new Error(solved.message)
+        if (!solved.ok) throw new Error(solved.reason)
         const draw = setup.braceHeight + share * (setup.drawLength - setup.braceHeight)
         const fromBrace = solveDrawn(solved.value, draw, solved.value.brace)
         const fromFull = solveDrawn(solved.value, draw, solved.value.full)
@@ -106,14 +106,14 @@ describe("any usual recurve", () => {
 })
 
 describe("any limb within the ranges of a scene", () => {
-  it("is strung and drawn with its string where it belongs, or says why not in words and with a quantity", () => {
+  it("is strung and drawn with its string where it belongs, or says why not with a quantity and lengths that are numbers", () => {
     let strung = 0
     fc.assert(
       fc.property(anyBows, (setup) => {
         const solved = solveBrace(setup)
         if (!solved.ok) {
-          expect(solved.message).toMatch(/^[A-Z].{20,}\.$/)
-          expect(solved.message).not.toMatch(/NaN|undefined|Infinity/)
+          const numbers = Object.values(solved).filter((value) => typeof value === "number")
+          expect(numbers.every(Number.isFinite)).toBe(true)
           expect(["brace-unreachable", "draw-past-string", "limb-gives-way"]).toContain(solved.reason)
           return
         }

@@ -17,8 +17,8 @@ import { validateScene } from "../../../src/scene/parse"
 import { discs, rigged, rod } from "../documents"
 import { kitDocument } from "../kit/kits"
 
-const needed = <T>(result: { ok: true; value: T } | { ok: false; errors: unknown }) => {
-  if (!result.ok) throw new Error(JSON.stringify(result.errors))
+const needed = <T>(result: { ok: true; value: T } | { ok: false }) => {
+  if (!result.ok) throw new Error(JSON.stringify(result))
   return result.value
 }
 const scene = needed(validateScene(rigged({ front: [rod(), discs()] })))

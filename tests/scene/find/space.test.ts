@@ -5,7 +5,14 @@ import { chosenAt, combinations, searchWhole } from "../../../src/core/find"
 import { errorLine } from "../../../src/scene/errors"
 import { evaluate } from "../../../src/scene/evaluate"
 import { figuresOf } from "../../../src/scene/figures"
-import { type FindQuestion, type FoundSetup, foundSetup, questionFor, setupSpace } from "../../../src/scene/find"
+import {
+  type FindQuestion,
+  type FoundSetup,
+  foundSetup,
+  questionFor,
+  setupSpace,
+  spaceErrors,
+} from "../../../src/scene/find"
 import { reachOf } from "../../../src/scene/find/stays"
 import { type Kit, readKit } from "../../../src/scene/kit"
 import { validateScene } from "../../../src/scene/parse"
@@ -13,10 +20,8 @@ import type { RigEntry, Scene } from "../../../src/scene/schema"
 import { discs, extender, rigged, rod, swing } from "../documents"
 import { kitDocument } from "../kit/kits"
 
-const needed = <T>(
-  result: { ok: true; value: T } | { ok: false; errors: readonly { path: string; message: string }[] },
-) => {
-  if (!result.ok) throw new Error(JSON.stringify(result.errors))
+const needed = <T>(result: { ok: true; value: T } | { ok: false }) => {
+  if (!result.ok) throw new Error(JSON.stringify(result))
   return result.value
 }
 
@@ -314,7 +319,7 @@ test("the question a bow suggests takes its own targets and leaves swing weights
 test("what cannot be searched is refused with its place", () => {
   const refused = (asked: Partial<FindQuestion>, kit = smallKit()) => {
     const result = setupSpace(bow, kit, question(asked))
-    return result.ok ? [] : result.errors.map(errorLine)
+    return result.ok ? [] : spaceErrors(result.fault).map(errorLine)
   }
   expect(refused({ mounts: [] })).toEqual(["mounts: none given; at least one mount to build on is needed"])
   expect(refused({ mounts: ["front", "back"] })).toEqual([

@@ -1,10 +1,10 @@
 import type { Found } from "../../../core/find"
-import type { SceneError } from "../../errors"
 import type { Kit } from "../../kit/schema"
 import type { Scene } from "../../schema"
 import type { FoundSetup } from "../answers"
 import type { Miss } from "../misses"
 import type { FindQuestion } from "../question"
+import type { SpaceFault } from "../space"
 
 /** Everything a worker needs to know of a search; plain data, so that it can be posted. */
 export interface Asked {
@@ -37,7 +37,7 @@ export type Report =
       readonly covered: number
       readonly limits: number
     }
-  | { readonly kind: "refused"; readonly errors: readonly SceneError[] }
+  | { readonly kind: "refused"; readonly fault: SpaceFault }
   | {
       readonly kind: "progress" | "done"
       /** Setups dealt with in this task so far. */

@@ -2,6 +2,7 @@ import { Best, type Found } from "../../../core/find"
 import type { SceneError } from "../../errors"
 import type { FoundSetup } from "../answers"
 import type { Miss } from "../misses"
+import { spaceErrors } from "../spaceErrors"
 import type { Asked, Order, Report, Task } from "./messages"
 
 /** A worker as the pool sees it, wherever it runs. */
@@ -128,7 +129,7 @@ export function startFind(
     if (ended || !hands.has(hand) || report.kind === "alive") return
     switch (report.kind) {
       case "refused":
-        return end(report)
+        return end({ kind: "refused", errors: spaceErrors(report.fault) })
       case "ready":
         hand.ready = true
         if (tasks === null) {

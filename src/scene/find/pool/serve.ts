@@ -22,7 +22,7 @@ export function serveFind(post: (report: Report) => void, pause: () => Promise<v
   const ask = ({ scene, kit, question }: Asked) => {
     post({ kind: "alive" })
     const made = setupSpace(scene, kit, question)
-    if (!made.ok) return post({ kind: "refused", errors: made.errors })
+    if (!made.ok) return post({ kind: "refused", fault: made.fault })
     post({ kind: "alive" })
     space = made.value
     const { problem } = space

@@ -1,0 +1,51 @@
+import type { limbFaults as english } from "../limbFaults"
+
+export const limbFaults: typeof english = {
+  notFinite: "Cette longueur n’est pas un nombre fini.",
+  notPositive: "Ce nombre doit être supérieur à zéro.",
+  negative: "Ce nombre ne doit pas être inférieur à zéro.",
+  beyondHalfTurn: "Cet angle doit rester dans un demi-tour.",
+  recurvePastTip: "La recourbe doit commencer sur la branche, avant sa pointe.",
+  braceInFront: (brace, instead) => [
+    "Ce band ne peut pas être atteint\u00a0: une corde à ",
+    brace,
+    " derrière le grip se trouverait devant le pied de la branche\u00a0; ",
+    ...instead,
+    ".",
+  ],
+  braceWithoutShape: (brace, instead) => [
+    "Ce band ne peut pas être atteint\u00a0: avec la corde à ",
+    brace,
+    " derrière le grip, cette branche n’a pas de forme bandée\u00a0; ",
+    ...instead,
+    ".",
+  ],
+  noBrace: "aucun band voisin ne convient non plus",
+  nearestBrace: (nearest) => ["le band le plus proche qui convienne est ", nearest],
+  drawBelowBrace: (draw, brace) => [
+    "L’allonge de ",
+    draw,
+    " ne dépasse pas le band de ",
+    brace,
+    ", où la corde est au repos.",
+  ],
+  drawPastString: (draw, straight, instead) => [
+    "L’allonge de ",
+    draw,
+    " est plus que ce que la corde permet\u00a0: branche et corde tendues en une seule ligne droite atteignent ",
+    straight,
+    "\u00a0; ",
+    ...instead,
+    ".",
+  ],
+  givesWay: (draw, instead) => [
+    "Avant une allonge de ",
+    draw,
+    ", la branche céderait\u00a0: elle prendrait brusquement une autre forme ou se redresserait\u00a0; ",
+    ...instead,
+    ".",
+  ],
+  notFound: (draw) => ["La forme de la branche à une allonge de ", draw, " n’a pas pu être trouvée."],
+  noDraw: "l’arc ne peut pas être armé du tout",
+  mostDraw: (most) => ["l’arc peut être armé jusqu’à ", most],
+}
