@@ -1,8 +1,9 @@
 import type { NumberField } from "../scene/fields"
 import { quoted } from "../scene/errors"
 import { localNumber, typedNumber } from "../words/numbers"
+import { typedNumbers as words } from "../words/typedNumbers"
 import { groupedProblem } from "./groupedText"
-import { type Shown, shownUnit, typed, type UnitChoice } from "./format"
+import { type Shown, shownUnit, typed, type UnitChoice, withUnit } from "./format"
 
 /** Digits past the shown ones that a text field keeps, so that opening and leaving it changes nothing one can see. */
 const MORE_DIGITS = 2
@@ -38,10 +39,10 @@ export function readField(text: string, field: NumberField, units: UnitChoice): 
   const given = typed(number, "count", units)
   const refuse = (): Reading => ({
     ok: false,
-    problem: `${quotedText(plain)} given; ${allowedText(field, units)} is needed`,
+    problem: words.refused(quotedText(plain), allowedText(field, units)),
   })
   const twoWays = groupedProblem(number)
-  if (twoWays !== null) return { ok: false, problem: `${twoWays}; ${allowedText(field, units)} is needed` }
+  if (twoWays !== null) return { ok: false, problem: words.unclear(twoWays, allowedText(field, units)) }
   if (given === null) return refuse()
   const value = exact(given / factor, field, units)
   return value >= field.min && value <= field.max && (!field.whole || Number.isInteger(value))
@@ -53,9 +54,7 @@ export function readField(text: string, field: NumberField, units: UnitChoice): 
 export function allowedText(field: NumberField, units: UnitChoice): string {
   const { unit } = fieldUnit(field.quantity, units)
   const [from, to] = [fieldNumber(field.min, field.quantity, units), fieldNumber(field.max, field.quantity, units)]
-  const range = `${from} to ${to}`
-  const gap = unit === "°" ? "" : "\u00a0"
-  return `${field.whole ? "a whole number" : "a number"} from ${range}${unit === "" ? "" : `${gap}${unit}`}`
+  return (field.whole ? words.whole : words.number)(from, withUnit(to, unit))
 }
 
 /**
@@ -91,11 +90,9 @@ function exact(value: number, { min, max, quantity }: NumberField, units: UnitCh
   return clean
 }
 
-const quotedText = (text: string): string => (text === "" ? "nothing" : quoted(text))
+const quotedText = (text: string): string => quoted(text === "" ? undefined : text)
 
 /** "700 mm", "37 %": a field's number with its unit, for announcements. */
 export function fieldSaid(value: number, quantity: Shown, units: UnitChoice): string {
-  const { unit } = fieldUnit(quantity, units)
-  const number = fieldNumber(value, quantity, units)
-  return unit === "" || unit === "°" ? number + unit : `${number}\u00a0${unit}`
+  return withUnit(fieldNumber(value, quantity, units), fieldUnit(quantity, units).unit)
 }

@@ -1,4 +1,5 @@
 import { decimalMark } from "../words/numbers"
+import { typedNumbers } from "../words/typedNumbers"
 
 /** One to three digits, a comma and just three more: a decimal comma or one that parts thousands, nobody can tell. */
 const EITHER = /^([+\-\u2212]?[1-9]\d{0,2}),(\d{3})(?![\d.,])/
@@ -11,5 +12,5 @@ export function groupedProblem(text: string, mark = decimalMark): string | null 
   const found = EITHER.exec(text.trim())
   if (found === null || mark === ",") return null
   const [typed, whole, rest] = found as unknown as [string, string, string]
-  return `“${typed}” can be read two ways; write ${whole}${rest}, or ${whole}.${rest.replace(/0+$/, "") || "0"} with a decimal point`
+  return typedNumbers.twoWays(typed, whole + rest, `${whole}.${rest.replace(/0+$/, "") || "0"}`)
 }

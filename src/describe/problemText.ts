@@ -1,9 +1,10 @@
+import { sceneFaults as faults } from "../words/sceneFaults"
 import { pathText, type SceneError } from "../scene/errors"
 import type { Scene } from "../scene/schema"
 import { slotsOf } from "../scene/slots"
 import { errorText } from "./errorText"
 import type { UnitChoice } from "./format"
-import { partTitle, slotTitle } from "./partNames"
+import { slotTitle } from "./partNames"
 
 /** What the page stands at: where the refusal happened and the units that it is said in. */
 interface Page {
@@ -20,15 +21,15 @@ function placed({ scene, preferences }: Page, error: SceneError): string {
   if (error.path === "") return text
   const here = slotsOf(scene).map((slot) => ({ slot, path: pathText(slot.address) }))
   const exact = here.find(({ path }) => path === error.path)
-  if (exact !== undefined) return `${slotTitle(scene, exact.slot)}: ${text}`
+  if (exact !== undefined) return faults.at(slotTitle(scene, exact.slot), text)
   // A rule between the numbers of one list, such as both ends of a target.
   const inside = here.find(({ path }) => path.startsWith(`${error.path}[`))
-  if (inside !== undefined) return `${partTitle(scene, inside.slot.owner)}, ${inside.slot.field.label}: ${text}`
-  return `${listPlace(error.path)}: ${text}`
+  if (inside !== undefined) return faults.at(slotTitle(scene, { ...inside.slot, label: inside.slot.field.label }), text)
+  return faults.at(listPlace(error.path), text)
 }
 
 /** "Reading 3", "Setup 2": an entry of the lists that the page numbers from 1; any other path as it is. */
 const listPlace = (path: string): string =>
-  path.replace(/^(measurements|log)\[(\d+)\].*/, (_, list, place) =>
-    [list === "log" ? "Setup" : "Reading", Number(place) + 1].join(" "),
+  path.replace(/^(measurements|log)\[(\d+)\].*/, (_, list: string, place: string) =>
+    (list === "log" ? faults.setup : faults.reading)(Number(place) + 1),
   )

@@ -1,3 +1,5 @@
+import { sceneFaults as faults } from "../words/sceneFaults"
+
 /** The first place where a text stops being JSON, counted from 1 as editors do, and what had to stand there. */
 export interface JsonFault {
   readonly line: number
@@ -5,18 +7,10 @@ export interface JsonFault {
   readonly needed: string
 }
 
-type Wanted = "value" | "value or ]" | "key" | "key or }" | "colon" | ", or ]" | ", or }" | "end"
+/** What has to come next; each has its sentence in the catalogue. */
+type Wanted = "value" | "valueOrEnd" | "key" | "keyOrEnd" | "colon" | "commaOrBracket" | "commaOrBrace" | "end"
 
-const words: Record<Wanted, string> = {
-  value: "a value is needed",
-  "value or ]": 'a value or "]" is needed',
-  key: "a key in double quotes is needed",
-  "key or }": 'a key in double quotes or "}" is needed',
-  colon: '":" is needed',
-  ", or ]": '"," or "]" is needed',
-  ", or }": '"," or "}" is needed',
-  end: "nothing more may follow",
-}
+const words: Readonly<Record<Wanted, string>> = faults.json
 
 /**
  * Finds what is wrong with a text that JSON.parse refuses; null for one that it takes. Engines word and place their
@@ -27,31 +21,31 @@ export function jsonFault(text: string): JsonFault | null {
   const open: ("{" | "[")[] = []
   let wanted = "value" as Wanted
   let at = 0
-  const afterValue = (): Wanted => (open.length === 0 ? "end" : open.at(-1) === "{" ? ", or }" : ", or ]")
+  const afterValue = (): Wanted => (open.length === 0 ? "end" : open.at(-1) === "{" ? "commaOrBrace" : "commaOrBracket")
   while (true) {
     at = skipSpace(text, at)
     const letter = text[at]
-    if (letter === undefined) return wanted === "end" ? null : fault(text, at, `the file ends here; ${words[wanted]}`)
+    if (letter === undefined) return wanted === "end" ? null : fault(text, at, faults.endsHere(words[wanted]))
     if (wanted === "end") return fault(text, at, words.end)
     if (letter === closing(wanted)) {
       open.pop()
       at++
       wanted = afterValue()
-    } else if (wanted === "colon" || wanted === ", or ]" || wanted === ", or }") {
+    } else if (wanted === "colon" || wanted === "commaOrBracket" || wanted === "commaOrBrace") {
       if (letter !== (wanted === "colon" ? ":" : ",")) return fault(text, at, words[wanted])
       at++
-      wanted = wanted === ", or }" ? "key" : "value"
+      wanted = wanted === "commaOrBrace" ? "key" : "value"
     } else if (letter === '"') {
       const end = stringEnd(text, at)
       if (typeof end !== "number") return fault(text, end.at, end.needed)
       at = end
-      wanted = wanted === "key" || wanted === "key or }" ? "colon" : afterValue()
-    } else if (wanted === "key" || wanted === "key or }") {
+      wanted = wanted === "key" || wanted === "keyOrEnd" ? "colon" : afterValue()
+    } else if (wanted === "key" || wanted === "keyOrEnd") {
       return fault(text, at, words[wanted])
     } else if (letter === "{" || letter === "[") {
       open.push(letter)
       at++
-      wanted = letter === "{" ? "key or }" : "value or ]"
+      wanted = letter === "{" ? "keyOrEnd" : "valueOrEnd"
     } else {
       SCALAR.lastIndex = at
       if (!SCALAR.test(text)) return fault(text, at, words[wanted])
@@ -63,8 +57,10 @@ export function jsonFault(text: string): JsonFault | null {
 
 const SCALAR = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null/y
 
-const closing = (wanted: Wanted): string | undefined =>
-  wanted.endsWith("]") ? "]" : wanted.endsWith("}") ? "}" : undefined
+const closing = (wanted: Wanted): string | undefined => {
+  if (wanted === "valueOrEnd" || wanted === "commaOrBracket") return "]"
+  return wanted === "keyOrEnd" || wanted === "commaOrBrace" ? "}" : undefined
+}
 
 function skipSpace(text: string, from: number): number {
   let at = from
@@ -80,14 +76,13 @@ function stringEnd(text: string, start: number): number | { at: number; needed: 
   while (at < text.length) {
     const letter = text[at]!
     if (letter === '"') return at + 1
-    if (letter < " ") return { at, needed: "no line break or other control character may stand in a text" }
+    if (letter < " ") return { at, needed: faults.json.control }
     if (letter !== "\\") at++
     else if ('"\\/bfnrt'.includes(text[at + 1] ?? "x")) at += 2
     else if (text[at + 1] === "u" && HEX.test(text.slice(at + 2, at + 6))) at += 6
-    else
-      return { at, needed: 'a backslash stands before ", \\, /, b, f, n, r, t or u with four hexadecimal digits only' }
+    else return { at, needed: faults.json.backslash }
   }
-  return { at: start, needed: "the text that begins here has no closing quote" }
+  return { at: start, needed: faults.json.unclosed }
 }
 
 function fault(text: string, at: number, needed: string): JsonFault {

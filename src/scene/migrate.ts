@@ -1,3 +1,4 @@
+import { sceneFaults as faults } from "../words/sceneFaults"
 import { failure, quoted, type Result, success } from "./errors"
 
 export const FORMAT = "bow-balance-bench"
@@ -30,21 +31,18 @@ export function migrate(
   current: number = CURRENT_VERSION,
 ): Result<Document> {
   if (input === null || typeof input !== "object" || Array.isArray(input)) {
-    return failure({ code: "not-a-scene", path: "", message: `${quoted(input)} given; a scene is one JSON object` })
+    return failure({ code: "not-a-scene", path: "", message: faults.notAScene(quoted(input)) })
   }
   let document = input as Document
   if (document.format !== FORMAT) {
-    const message = `${quoted(document.format)} given; a scene file says "${FORMAT}"`
-    return failure({ code: "not-a-scene", path: "format", message })
+    return failure({ code: "not-a-scene", path: "format", message: faults.format(quoted(document.format), FORMAT) })
   }
   const { version } = document
   if (typeof version !== "number" || !Number.isInteger(version) || version < 1) {
-    const message = `${quoted(version)} given; a whole number from 1 to ${current} is needed`
-    return failure({ code: "not-allowed", path: "version", message })
+    return failure({ code: "not-allowed", path: "version", message: faults.version(quoted(version), current) })
   }
   if (version > current) {
-    const message = `${version} given; this bench reads up to ${current}. The file was saved by a newer bench: update this one`
-    return failure({ code: "newer-version", path: "version", message })
+    return failure({ code: "newer-version", path: "version", message: faults.newer(String(version), current) })
   }
   for (const migration of steps.slice(version - 1)) {
     document = { ...migration.step(document), version: migration.from + 1 }

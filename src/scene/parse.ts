@@ -1,4 +1,5 @@
 import type { z } from "zod/mini"
+import { sceneFaults as faults } from "../words/sceneFaults"
 import { failure, pathText, quoted, type Result, type SceneError, success } from "./errors"
 import { jsonFault } from "./jsonFault"
 import { measuredErrors } from "./measure/relations"
@@ -18,8 +19,8 @@ export function parseJson(text: string): Result<unknown> {
   const json = text.replace(/^\uFEFF/, "")
   try {
     return success(JSON.parse(json) as unknown)
-  } catch (reason) {
-    return failure({ code: "syntax", path: "", message: syntaxMessage(json, reason) })
+  } catch {
+    return failure({ code: "syntax", path: "", message: syntaxMessage(json) })
   }
 }
 
@@ -46,50 +47,41 @@ export function issueErrors(issue: Issue): SceneError[] {
     return issue.keys.map((key) => ({
       code: "unknown-key",
       path: pathText([...issue.path, key]),
-      message: "is not a key of this format; check its spelling",
+      message: faults.unknownKey,
     }))
   }
-  const message = plainMessage(issue)
-  return [{ code: message.startsWith("is missing") ? "missing" : "not-allowed", path, message }]
+  return [{ code: issue.input === undefined ? "missing" : "not-allowed", path, message: plainMessage(issue) }]
 }
 
 /** Number and choice fields bring their own words (messages.ts); these are the shapes around them. */
 function plainMessage(issue: Issue): string {
+  const { input, message } = issue
   switch (issue.code) {
-    case "invalid_value":
-      return `${given(issue)}; one of ${issue.values.map(String).join(", ")} is needed`
+    case "invalid_value": {
+      const allowed = issue.values.map(String).join(", ")
+      return input === undefined ? faults.noneOf(allowed) : faults.oneOf(quoted(input), allowed)
+    }
     case "too_big":
-      return issue.origin === "string" || issue.origin === "array"
-        ? `too long; at most ${String(issue.maximum)} ${issue.origin === "string" ? "characters" : "entries"}`
-        : issue.message
+      if (issue.origin === "string") return faults.longText(Number(issue.maximum))
+      return issue.origin === "array" ? faults.longList(Number(issue.maximum)) : message
     case "too_small":
-      if (issue.origin === "string" && issue.minimum === 1) return "is empty; a name is needed"
-      return issue.origin === "string" || issue.origin === "array"
-        ? `too short; at least ${String(issue.minimum)} ${issue.origin === "string" ? "characters" : "entries"}`
-        : issue.message
-    case "invalid_type":
-      return NUMBER_WORDS.test(issue.message)
-        ? issue.message
-        : `${given(issue)}; ${SHAPES[issue.expected] ?? issue.expected} is needed`
+      if (issue.origin === "string" && issue.minimum === 1) return faults.noName
+      if (issue.origin === "string") return faults.shortText(Number(issue.minimum))
+      return issue.origin === "array" ? faults.shortList(Number(issue.minimum)) : message
+    case "invalid_type": {
+      if (issue.expected === "number" || issue.expected === "int") return message
+      const shape = SHAPES[issue.expected] ?? faults.shapes.other
+      return input === undefined ? faults.noShape(shape) : faults.shape(quoted(input), shape)
+    }
     default:
-      return issue.message
+      return message
   }
 }
 
-const NUMBER_WORDS = /is needed$/
-const SHAPES: Readonly<Record<string, string>> = {
-  string: "text in quotes",
-  object: "an object",
-  array: "a list",
-  tuple: "a list of numbers",
-  boolean: "true or false",
-}
+const SHAPES: Readonly<Record<string, string>> = faults.shapes
 
-const given = (issue: Issue): string => (issue.input === undefined ? "is missing" : `${quoted(issue.input)} given`)
-
-function syntaxMessage(json: string, reason: unknown): string {
-  if (json.trim() === "") return "the file is empty"
+function syntaxMessage(json: string): string {
+  if (json.trim() === "") return faults.empty
   const fault = jsonFault(json)
-  if (fault !== null) return `not JSON: line ${fault.line}, column ${fault.column}: ${fault.needed}`
-  return `not JSON: ${reason instanceof Error ? reason.message : String(reason)}`
+  return fault === null ? faults.notJson : faults.notJsonAt(fault.line, fault.column, fault.needed)
 }

@@ -1,4 +1,5 @@
 import { gyrationPossible } from "../core/solids"
+import { sceneFaults as faults } from "../words/sceneFaults"
 import { pathText, type PathStep, type SceneError } from "./errors"
 import { targetFields } from "./fields"
 import type { Element, Scene } from "./schema"
@@ -22,18 +23,14 @@ function bowErrors({ bow }: Scene): SceneError[] {
     errors.push(
       contradiction(
         ["bow", "drawLengthMm"],
-        bare(bow.drawLengthMm, "length"),
-        " given; more than the brace height, ",
-        amount(bow.braceHeightMm, "length"),
-        ", is needed",
+        ...faults.drawTooShort(bare(bow.drawLengthMm, "length"), amount(bow.braceHeightMm, "length")),
       ),
     )
   }
   return errors
 }
 
-const gyrationError = (path: readonly PathStep[]) =>
-  contradiction(path, "no body has these radii of gyration: none squared may exceed the other two squared together")
+const gyrationError = (path: readonly PathStep[]) => contradiction(path, faults.noBody)
 
 function rigErrors(scene: Scene): SceneError[] {
   const errors: SceneError[] = []
@@ -41,9 +38,9 @@ function rigErrors(scene: Scene): SceneError[] {
   scene.rig.forEach(({ mount, chain }, index) => {
     const path = ["rig", index, "mount"]
     if (scene.mounts[mount] === undefined) {
-      errors.push(contradiction(path, `"${mount}" given, but the bow has no such mount; add mounts.${mount}`))
+      errors.push(contradiction(path, faults.noMount(mount)))
     }
-    if (seen.has(mount)) errors.push(contradiction(path, `"${mount}" carries a chain already; one chain a mount`))
+    if (seen.has(mount)) errors.push(contradiction(path, faults.mountTaken(mount)))
     seen.add(mount)
     errors.push(...chainErrors(chain, ["rig", index, "chain"]))
   })
@@ -64,10 +61,7 @@ function elementErrors(element: Element, path: readonly PathStep[]): SceneError[
       return [
         contradiction(
           [...path, "innerMm"],
-          bare(element.innerMm, "length"),
-          " given; less than the outer diameter, ",
-          amount(element.outerMm, "length"),
-          ", is needed",
+          ...faults.boreTooWide(bare(element.innerMm, "length"), amount(element.outerMm, "length")),
         ),
       ]
     case "vbar":
@@ -84,7 +78,7 @@ function targetErrors({ target }: Scene): SceneError[] {
   return (["forwardMm", "upMm", "sideMm", "netLiftNm"] as const).flatMap((key) => {
     const range = target[key]
     if (range === undefined || range[0] <= range[1]) return []
-    const [from, to] = range.map((value) => bare(value, targetFields[key].quantity))
-    return [contradiction(["target", key], from!, " to ", to!, " given; the smaller number comes first")]
+    const { quantity } = targetFields[key]
+    return [contradiction(["target", key], ...faults.wrongWayRound(bare(range[0], quantity), bare(range[1], quantity)))]
   })
 }

@@ -1,9 +1,10 @@
 import * as z from "zod/mini"
+import { sceneFaults as faults } from "../words/sceneFaults"
 import type { NumberField } from "./fields"
 import { rangeMessage } from "./messages"
 
-// A strict Content-Security-Policy forbids compiled validators.
-z.config({ jitless: true })
+// A strict Content-Security-Policy forbids compiled validators. What no schema here has words for is said in ours too.
+z.config({ jitless: true, localeError: () => faults.unreadable })
 
 /** A number in its field's range; every way to miss it gets the same message, with the whole range in it. */
 export const needed = (f: NumberField) => {

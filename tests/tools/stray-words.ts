@@ -32,6 +32,8 @@ const ALLOWED: readonly (readonly [file: string, text: RegExp])[] = [
   ["", /^\(prefers-[a-z-]+: [a-z-]+\)$/],
   // Names of classes, and a transform's units.
   ["src/view3d/labels.ts", /^view3d-label view3d-$|^px[,)]/],
+  // Paths of a scene, of slots and of figures.
+  ["src/scene/", /^(target|centreMm)\.$|^bow\/limbs:$|^ at $/],
   // The size of a canvas's letters.
   ["src/panels/plot/inkwell.ts", /^px $/],
 ]

@@ -1,3 +1,5 @@
+import { kitFaults as faults } from "../../words/kitFaults"
+import { sceneFaults } from "../../words/sceneFaults"
 import { failure, quoted, type Result, type SceneError } from "../errors"
 import { kitFields } from "./fields"
 import { emptyKit, readKit } from "./parse"
@@ -29,20 +31,20 @@ const words = new Set(["piece", "name", "use"])
 export function kitFromTable(text: string, name: string): Result<Kit> {
   const { rows, separator } = cells(text.replace(/^\uFEFF/, ""))
   const [heading, ...lines] = rows
-  if (heading === undefined) return failure({ code: "syntax", path: "", message: "the file is empty" })
+  if (heading === undefined) return failure({ code: "syntax", path: "", message: sceneFaults.empty })
   const named = heading.cells.map((cell) => columns.find((each) => each.toLowerCase() === cell.trim().toLowerCase()))
   const unknown = named.flatMap((column, index): SceneError[] =>
     column !== undefined || heading.cells[index]!.trim() === ""
       ? []
-      : [{ code: "unknown-key", path: `line 1, column ${index + 1}`, message: unknownColumn(heading.cells[index]!) }],
+      : [{ code: "unknown-key", path: faults.column(1, index + 1), message: unknownColumn(heading.cells[index]!) }],
   )
   if (unknown.length > 0) return { ok: false, errors: unknown }
   if (!named.includes("piece")) {
-    return failure({ code: "missing", path: "line 1", message: 'the column "piece" is missing' })
+    return failure({ code: "missing", path: faults.line(1), message: faults.noPieceColumn })
   }
   const document: Record<string, unknown> = { ...emptyKit(name) }
   const places = new Map<string, { line: number; piece: string }>()
-  const errors: SceneError[] = []
+  const strange: PlacedError[] = []
   for (const { cells: row, line } of lines) {
     const entry: Record<string, unknown> = {}
     row.forEach((cell, index) => {
@@ -52,8 +54,8 @@ export function kitFromTable(text: string, name: string): Result<Kit> {
     const { piece, ...rest } = entry
     const section = Object.hasOwn(sectionOf, String(piece)) ? sectionOf[String(piece)] : undefined
     if (section === undefined) {
-      const message = `${quoted(piece)} given; one of ${Object.keys(sectionOf).join(", ")} is needed`
-      errors.push({ code: "not-allowed", path: `line ${line}, piece`, message })
+      const message = sceneFaults.oneOf(quoted(piece), Object.keys(sectionOf).join(", "))
+      strange.push({ line, error: { code: "not-allowed", path: faults.inLine(line, "piece"), message } })
       continue
     }
     const entries = document[section] as unknown[]
@@ -61,28 +63,33 @@ export function kitFromTable(text: string, name: string): Result<Kit> {
     document[section] = [...entries, rest]
   }
   const kit = readKit(document)
-  if (kit.ok && errors.length === 0) return kit
+  if (kit.ok && strange.length === 0) return kit
   const read = kit.ok ? [] : kit.errors.map((error) => placed(error, places))
-  return { ok: false, errors: [...errors, ...read].sort((a, b) => lineOf(a) - lineOf(b)) }
+  const inOrder = [...strange, ...read].sort((a, b) => a.line - b.line)
+  return { ok: false, errors: inOrder.map(({ error }) => error) }
 }
 
-const lineOf = ({ path }: SceneError): number => Number(/^line (\d+)/.exec(path)?.[1] ?? 0)
+/** An error by its line; 0 for one of the whole table. */
+interface PlacedError {
+  readonly line: number
+  readonly error: SceneError
+}
 
-const unknownColumn = (cell: string) =>
-  `${quoted(cell)} is not a column of a kit; one of ${columns.join(", ")} is needed`
+const unknownColumn = (cell: string) => faults.unknownColumn(quoted(cell), columns.join(", "))
 
 /** An error at `rods[2].massG` as one at `line 4, massG`; a key of other pieces is told to be theirs. */
-function placed(error: SceneError, places: ReadonlyMap<string, { line: number; piece: string }>): SceneError {
+function placed(error: SceneError, places: ReadonlyMap<string, { line: number; piece: string }>): PlacedError {
   const [, entry = "", key = ""] = /^(\w+\[\d+\])\.?(.*)$/.exec(error.path) ?? []
   const place = places.get(entry)
-  if (place === undefined) return error
-  const path = key === "" ? `line ${place.line}` : `line ${place.line}, ${key}`
-  if (error.code !== "unknown-key") return { ...error, path }
+  if (place === undefined) return { line: 0, error }
+  const { line, piece: here } = place
+  const path = key === "" ? faults.line(line) : faults.inLine(line, key)
+  if (error.code !== "unknown-key") return { line, error: { ...error, path } }
   const owners = Object.keys(sectionOf).filter((piece) =>
     key === "use" ? piece === "rod" : key in kitFields[piece as keyof typeof kitFields],
   )
-  const theirs = owners.length < 2 ? owners.join() : `${owners.slice(0, -1).join(", ")} and ${owners.at(-1)}`
-  return { ...error, path, message: `this column belongs to ${theirs}; leave it empty on a line of ${place.piece}` }
+  const theirs = owners.length < 2 ? owners.join() : faults.and(owners.slice(0, -1).join(", "), owners.at(-1)!)
+  return { line, error: { ...error, path, message: faults.strayColumn(theirs, here) } }
 }
 
 function put(entry: Record<string, unknown>, column: string, cell: string, separator: string): void {

@@ -1,3 +1,5 @@
+import { kitFaults as faults } from "../../words/kitFaults"
+import { sceneFaults } from "../../words/sceneFaults"
 import { failure, pathText, quoted, type Result, type SceneError, success } from "../errors"
 import { issueErrors, parseJson } from "../parse"
 import { KIT_FORMAT, KIT_VERSION, type Kit, kitSchema, kitSections } from "./schema"
@@ -20,15 +22,14 @@ export function readKit(input: unknown): Result<Kit> {
 
 function envelopeError(input: unknown): SceneError | null {
   if (input === null || typeof input !== "object" || Array.isArray(input)) {
-    return { code: "not-a-scene", path: "", message: `${quoted(input)} given; a kit is one JSON object` }
+    return { code: "not-a-scene", path: "", message: faults.notAKit(quoted(input)) }
   }
   const { format, version } = input as { format?: unknown; version?: unknown }
   if (format !== KIT_FORMAT) {
-    return { code: "not-a-scene", path: "format", message: `${quoted(format)} given; a kit file says "${KIT_FORMAT}"` }
+    return { code: "not-a-scene", path: "format", message: faults.format(quoted(format), KIT_FORMAT) }
   }
   if (typeof version === "number" && version > KIT_VERSION) {
-    const message = `${version} given; this bench reads up to ${KIT_VERSION}. The file was saved by a newer bench: update this one`
-    return { code: "newer-version", path: "version", message }
+    return { code: "newer-version", path: "version", message: sceneFaults.newer(String(version), KIT_VERSION) }
   }
   return null
 }
@@ -41,14 +42,13 @@ export function kitErrors(kit: Kit): SceneError[] {
   for (const section of ["rods", "extenders", "dampers"] as const) {
     kit[section].forEach(({ innerMm, outerMm }, index) => {
       if (innerMm < outerMm) return
-      const message = `${innerMm} given; less than the outer diameter, ${outerMm} mm, is needed`
-      contradiction([section, index, "innerMm"], message)
+      contradiction([section, index, "innerMm"], sceneFaults.boreTooWide(String(innerMm), `${outerMm} mm`).join(""))
     })
   }
   kit.vbars.forEach((vbar, index) => {
     for (const key of ["splayDeg", "droopDeg"] as const) {
       const { from, to } = vbar[key]
-      if (to < from) contradiction(["vbars", index, key, "to"], `${to} given; no less than ${from}° is needed`)
+      if (to < from) contradiction(["vbars", index, key, "to"], faults.noLess(String(to), `${from}°`))
     }
   })
   return errors

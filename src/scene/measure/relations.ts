@@ -1,3 +1,4 @@
+import { sceneFaults as faults } from "../../words/sceneFaults"
 import type { SceneError } from "../errors"
 import { chainErrors, contradiction } from "../relations"
 import type { Scene } from "../schema"
@@ -15,20 +16,13 @@ export function measuredErrors({ measurements = [], log = [] }: Scene): SceneErr
     ...measurements.flatMap(({ on, rig }, index) =>
       (on === "rigged") === (rig !== undefined)
         ? []
-        : [
-            contradiction(
-              ["measurements", index, "rig"],
-              on === "rigged"
-                ? 'is missing; on "rigged" says there was one'
-                : `given, but on "${on}" says there was none`,
-            ),
-          ],
+        : [contradiction(["measurements", index, "rig"], on === "rigged" ? faults.noRig : faults.strayRig(on))],
     ),
     ...rigs.flatMap(({ rig = [], path }) =>
       rig.flatMap(({ mount, chain }, index) => [
         ...(rig.findIndex((other) => other.mount === mount) === index
           ? []
-          : [contradiction([...path, index, "mount"], `"${mount}" carries a chain already; one chain a mount`)]),
+          : [contradiction([...path, index, "mount"], faults.mountTaken(mount))]),
         ...chainErrors(chain, [...path, index, "chain"]),
       ]),
     ),

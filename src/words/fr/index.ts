@@ -13,6 +13,7 @@ import { handle } from "./handle"
 import { hangFaults } from "./hangFaults"
 import { hill } from "./hill"
 import { hills } from "./hills"
+import { kitFaults } from "./kitFaults"
 import { kitNames } from "./kitNames"
 import { lessonFaults } from "./lessonFaults"
 import { lessons } from "./lessons"
@@ -38,6 +39,7 @@ import { sceneFaults } from "./sceneFaults"
 import { search } from "./search"
 import { setupCard } from "./setupCard"
 import { takeAway } from "./takeAway"
+import { typedNumbers } from "./typedNumbers"
 import { verdict } from "./verdict"
 
 /** The whole catalogue in French; a part that is missing here is a type error. */
@@ -56,6 +58,7 @@ export const french = {
   hangFaults,
   hill,
   hills,
+  kitFaults,
   kitNames,
   lessonFaults,
   lessons,
@@ -81,5 +84,6 @@ export const french = {
   search,
   setupCard,
   takeAway,
+  typedNumbers,
   verdict,
 } satisfies typeof english
