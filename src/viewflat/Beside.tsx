@@ -1,7 +1,8 @@
 import { HELD_POINT } from "../describe/compareText"
 import type { Pane } from "../picture/handle"
 import type { Evaluation } from "../scene/evaluate"
-import { samePart } from "../state/samePart"
+import type { Pose } from "../scene/schema"
+import { partsApart } from "../state/samePart"
 import "./beside.css"
 import type { Draw } from "./shape"
 import { shapesOf } from "./shapes"
@@ -12,14 +13,16 @@ const MARK = 8
 interface Props {
   readonly evaluation: Evaluation
   readonly other: Evaluation
+  /** How the bow on the bench is held, whatever motion is shown of it. */
+  readonly pose: Pose
   readonly draws: Readonly<Record<Pane, Draw>>
   readonly words: boolean
 }
 
 /** The setup beside the present one: outlines of the parts that are not where the present ones are, and its balance. */
-export default function Beside({ evaluation, other, draws, words }: Props) {
+export default function Beside({ evaluation, other, pose, draws, words }: Props) {
   const here = new Map(evaluation.now.parts.map((part) => [part.path, part]))
-  const differing = other.now.parts.filter((part) => !samePart(part, here.get(part.path)))
+  const differing = partsApart(other.now, pose, here)
   const marks = [draws.side, draws.top].map((draw) => draw(other.now.centre))
   const [side] = marks
   return (

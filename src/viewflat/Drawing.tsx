@@ -57,7 +57,11 @@ export function Drawing({ evaluation, played, other, frames, page, preferences, 
   const { scene, now } = evaluation
   const { show } = preferences
   const contents = contentsOf(evaluation, played, other)
-  const draws = { side: drawing("side", frames, now.rotation), top: drawing("top", frames, now.rotation) }
+  const drawsOf = ({ rotation }: Evaluation["now"]) => ({
+    side: drawing("side", frames, rotation),
+    top: drawing("top", frames, rotation),
+  })
+  const draws = drawsOf(now)
   const band = show.target ? bandOf(scene.target) : null
   const grip = draws.side([0, 0, 0])
   const balance = draws.side(now.centre)
@@ -148,7 +152,13 @@ export function Drawing({ evaluation, played, other, frames, page, preferences, 
       ))}
       {other !== null && (
         <Suspense fallback={null}>
-          <Beside evaluation={evaluation} other={other} draws={draws} words={show.labels && roomy} />
+          <Beside
+            evaluation={evaluation}
+            other={other}
+            pose={(played?.of ?? evaluation).now.pose}
+            draws={played === null ? drawsOf(other.now) : draws}
+            words={show.labels && roomy}
+          />
         </Suspense>
       )}
       {show.ground && roomy && hill === null && (

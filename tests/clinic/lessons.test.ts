@@ -9,6 +9,7 @@ import { holdToCompare } from "../../src/commands/compare"
 import { setNumber } from "../../src/commands/numbers"
 import { slotNamed } from "../../src/scene/slots"
 import { createBench } from "../../src/state/bench"
+import { beside } from "../../src/state/compared"
 import { defaultPreferences } from "../../src/state/preferences"
 import type { Language } from "../../src/words/language"
 import { sceneFile } from "./shippedLessons"
@@ -321,6 +322,26 @@ describe("a lesson that is shown", () => {
     expect(slotNamed(bench.store.getState().compared!.scene, "front/weights:count")?.value).toBe(2)
     player.answer(1)
     expect(store.getState().answers.get(1), "an answer stands").toBe(0)
+  })
+
+  test("shows the setup before as it was held, even where nothing but that has changed", async () => {
+    const document = lesson()
+    Object.assign(predictOf(document), {
+      next: { set: { "pose:slopeDeg": 20 } },
+      choices: [
+        { says: "less", if: [{ of: "massG", becomes: "less" }], reply: "No." },
+        { says: "as before", if: [{ of: "massG", becomes: "alike" }], reply: "Yes." },
+      ],
+    })
+    Object.assign(document.steps[1]!, { say: "Now {next pose:slopeDeg}." })
+    Object.assign(document.steps[2]!, { goal: undefined, say: "Look." })
+    const player = createPlayer(await staged(document), defaultPreferences)
+    player.forward()
+    player.answer(1)
+    const state = player.bench.store.getState()
+    expect(state.scene.pose.slopeDeg).toBe(20)
+    expect(beside(state)?.evaluation.now.pose.slopeDeg).toBe(0)
+    expect(beside(state)?.scene.pose.slopeDeg).toBe(0)
   })
 
   test("going on from an open question shows its answer first, and the last step is the end", async () => {

@@ -2,7 +2,6 @@ import { createStore, type StoreApi } from "zustand/vanilla"
 import { type Bench, type CameraPreset, createBench } from "../../state/bench"
 import { NO_HISTORY } from "../../state/history"
 import type { Preferences } from "../../state/preferences"
-import { sameButPose } from "../../state/same"
 import { type StagedLesson, type StagedStep, touchable } from "./stage"
 
 /** What was foretold at a step: the index of a choice, or null where the answer was shown without one. */
@@ -47,9 +46,7 @@ export function createPlayer(staged: StagedLesson, preferences: Preferences): Pl
     bench.cancel()
     bench.load(step.heading, now.scene, { fileName: null, saved: true })
     bench.setView({
-      // The picture holds both alike and would show one where they differ by nothing but how the bow is held.
-      compared:
-        held === null || sameButPose(held.scene, now.scene) ? null : { name: held.scene.name, scene: held.scene },
+      compared: held && { name: held.scene.name, scene: held.scene, inItsOwnPose: true },
       camera: looks(steps, at),
       touchable: step.touch && !isOpen(staged, getState()) ? touchable(lesson) : [],
     })

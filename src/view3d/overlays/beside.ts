@@ -2,7 +2,7 @@ import { Group, MeshBasicMaterial } from "three"
 import { multiply } from "../../core/solids"
 import { HELD_POINT } from "../../describe/compareText"
 import type { WeighedPart } from "../../scene/evaluate"
-import { samePart } from "../../state/samePart"
+import { partsApart } from "../../state/samePart"
 import type { Labels } from "../labels"
 import type { Looks } from "../looks"
 import { drawPart } from "../parts"
@@ -69,7 +69,7 @@ export function besideOverlay(looks: Looks, labels: Labels): Drawn {
       const { evaluation } = other
       const { rotation, centre, parts } = evaluation.now
       const named = new Map(parts.map((part) => [part.path, part]))
-      const differing = parts.filter((part) => !samePart(part, frame.parts.get(part.path)))
+      const differing = partsApart(evaluation.now, frame.state.evaluation.now.pose, frame.parts)
       const shown = { ...frame, evaluation, parts: named }
       keep(new Set(differing.map((part) => draw(part, shown))))
       setRotation(object.matrix, rotation)
