@@ -4,6 +4,7 @@ import {
   impressionText,
   logCsv,
   readScores,
+  scoresProblem,
   scoresText,
   triedFigures,
   triedTitle,
@@ -26,6 +27,33 @@ describe("scores", () => {
   test("in words or below nothing are none", () => {
     expect(readScores("27, nine")).toBeNull()
     expect(readScores("-3")).toBeNull()
+    expect(scoresProblem("27, nine")).toBe("Scores are numbers with commas between them.")
+    expect(scoresProblem("27, 9")).toBeNull()
+  })
+
+  test("that may be one with its thousands apart or two are refused, with both ways of writing them", () => {
+    for (const typed of ["1,250", "1 250", "9; 1,250", "1,250 27"]) expect(readScores(typed), typed).toBeNull()
+    expect(scoresProblem("27; 1,250")).toBe(
+      "“1,250” can be read two ways: write 1250 for one score, or 1; 250 for two.",
+    )
+    expect([readScores("1250"), readScores("1; 250"), readScores("1, 250")]).toEqual([[1250], [1, 250], [1, 250]])
+  })
+
+  test("that cannot be one, being too high for it or several with commas alone, are as many as they look", () => {
+    expect(readScores("270,265")).toEqual([270, 265])
+    expect(readScores("9,1,250,7")).toEqual([9, 1, 250, 7])
+    expect(readScores("1,25")).toEqual([1, 25])
+  })
+
+  test("where a comma is the decimal mark it stands inside a score, or parts two with a space after it", () => {
+    expect(readScores("27,5 25;28", ",")).toEqual([27.5, 25, 28])
+    expect(readScores("27, 25,", ",")).toEqual([27, 25])
+    expect(readScores("1,250", ",")).toEqual([1.25])
+    expect(readScores("27,25,28", ",")).toBeNull()
+    expect(scoresProblem("27,25,28", ",")).toBe("Scores are numbers with spaces or semicolons between them.")
+    expect(scoresProblem("1\u00a0250", ",")).toContain("write 1250 for one score")
+    expect(scoresText([27.5, 25], ",")).toBe("27,5; 25")
+    expect(readScores(scoresText([27.5, 1, 250], ","), ",")).toEqual([27.5, 1, 250])
   })
 })
 
@@ -36,6 +64,9 @@ test("an entry is called by its number, its name and its date, and told by what 
     "felt 4 of 5: steady, slow · scores 27, 25, 28, total 80 · group 130.0 mm",
   )
   expect(impressionText(second!, units)).toBe("")
+  expect(impressionText({ ...second!, rating: 2, scores: [0.1, 0.2] }, units)).toBe(
+    "felt 2 of 5 · scores 0.1, 0.2, total 0.3",
+  )
 })
 
 test("two setups are compared number by number, the change with its sign", () => {

@@ -2,6 +2,9 @@ import { useMemo, useState } from "react"
 import { comparedRows, triedFigures, triedTitle } from "../../describe/logText"
 import type { Scene, Tried } from "../../scene/schema"
 import { useLive } from "../../state/useBench"
+import { triedSetups } from "../../words/triedSetups"
+
+const { compared: words } = triedSetups
 
 /** The rig that is on the bench, among the places of the log. */
 const NOW = -1
@@ -20,18 +23,18 @@ export function CompareSetups({ log }: { log: readonly Tried[] }) {
   }, [scene, firstRig, secondRig, units])
   return (
     <div className="compare-setups">
-      <Pick label="Compare" log={log} value={first} onPick={setFirst} />
-      <Pick label="with" log={log} value={second} onPick={setSecond} />
+      <Pick label={words.first} log={log} value={first} onPick={setFirst} />
+      <Pick label={words.second} log={log} value={second} onPick={setSecond} />
       <table className="finding-table">
-        <caption className="visually-hidden">Two setups compared</caption>
+        <caption className="visually-hidden">{words.caption}</caption>
         <thead>
           <tr>
             <th scope="col">
-              <span className="visually-hidden">Number</span>
+              <span className="visually-hidden">{words.number}</span>
             </th>
             <th scope="col">{nameOf(log, first)}</th>
             <th scope="col">{nameOf(log, second)}</th>
-            <th scope="col">change</th>
+            <th scope="col">{words.change}</th>
           </tr>
         </thead>
         <tbody>
@@ -50,7 +53,7 @@ export function CompareSetups({ log }: { log: readonly Tried[] }) {
 }
 
 const nameOf = (log: readonly Tried[], place: number): string =>
-  place === NOW || log[place] === undefined ? "now" : `${place + 1}`
+  place === NOW || log[place] === undefined ? words.now : `${place + 1}`
 
 interface PickProps {
   readonly label: string
@@ -64,7 +67,7 @@ function Pick({ label, log, value, onPick }: PickProps) {
     <label className="measure-pick">
       <span>{label}</span>
       <select value={log[value] === undefined ? NOW : value} onChange={({ target }) => onPick(Number(target.value))}>
-        <option value={NOW}>The rig on the bow now</option>
+        <option value={NOW}>{words.rigNow}</option>
         {log.map((tried, place) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a setup is known by its place in the file's list
           <option key={place} value={place}>

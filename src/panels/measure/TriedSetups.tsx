@@ -1,10 +1,11 @@
 import { type RefObject, useMemo, useRef, useState } from "react"
 import { compareWith } from "../../commands/compare"
 import { changeImpression, type Impression, logSetup, removeSetup, tryAgain } from "../../commands/log"
-import { impressionText, logCsv, readScores, scoresText, triedTitle } from "../../describe/logText"
+import { impressionText, logCsv, readScores, scoresProblem, scoresText, triedTitle } from "../../describe/logText"
 import { logFields } from "../../scene/measure/fields"
 import type { Tried } from "../../scene/schema"
 import { useBench, useLive } from "../../state/useBench"
+import { triedSetups as words } from "../../words/triedSetups"
 import { Problem, useProblem } from "../Problem"
 import { CompareSetups } from "./CompareSetups"
 import { DraftNumber, DraftWords } from "./DraftFields"
@@ -13,6 +14,9 @@ import { afterRemoval, editedPlace } from "./editing"
 import { focusAfterRemoval, focusEntry } from "./entryFocus"
 import type { SaveTable } from "./MeasureSheet"
 import { today } from "./today"
+
+/** Scores as they may be typed. */
+const EXAMPLE = scoresText([27, 25, 28])
 
 /** The log of setups that were shot: each with its rig, how it felt and what it scored. */
 export function TriedSetups({ onSave }: { onSave: SaveTable }) {
@@ -23,11 +27,9 @@ export function TriedSetups({ onSave }: { onSave: SaveTable }) {
   return (
     <section className="tried-setups">
       <h2 className="sheet-heading" ref={heading} tabIndex={-1}>
-        Tried setups
+        {words.heading}
       </h2>
-      <p className="measure-note">
-        Note the rig that is on the bow now, with how it shot. Its numbers can be looked up and compared later.
-      </p>
+      <p className="measure-note">{words.note}</p>
       <TriedForm list={list} />
       {log !== undefined && (
         <>
@@ -44,7 +46,7 @@ export function TriedSetups({ onSave }: { onSave: SaveTable }) {
           </ol>
           <CompareSetups log={log} />
           <button type="button" onClick={() => onSave("tried-setups", logCsv(bench.store.getState().scene))}>
-            Save the log as CSV
+            {words.saveTable}
           </button>
         </>
       )}
@@ -56,9 +58,9 @@ function TriedForm({ list }: { list: RefObject<HTMLElement | null> }) {
   const bench = useBench()
   const { problem, told } = useProblem()
   const draft = useDraft("tried")
-  const { words, values } = draft
+  const { words: typed, values } = draft
   const editing = useLive(({ scene }) => editedPlace(draft.editing, scene.log))
-  const scores = readScores(words.scores ?? "")
+  const scores = readScores(typed.scores ?? "")
   const [asked, setAsked] = useState(false)
   const clear = () => {
     setAsked(false)
@@ -69,36 +71,36 @@ function TriedForm({ list }: { list: RefObject<HTMLElement | null> }) {
     setAsked(true)
     if (scores === null) return
     const impression: Impression = {
-      date: words.date ?? today(),
-      name: (words.name ?? "").trim(),
-      feel: words.feel ?? "",
+      date: typed.date ?? today(),
+      name: (typed.name ?? "").trim(),
+      feel: typed.feel ?? "",
       ...(values.rating === undefined ? {} : { rating: values.rating }),
       scores,
       ...(values.groupMm === undefined ? {} : { groupMm: values.groupMm }),
-      note: words.note ?? "",
+      note: typed.note ?? "",
     }
     const result =
       editing === null
         ? logSetup.run(bench, { impression })
         : changeImpression.run(bench, { place: editing, impression })
-    if (told(result, editing === null ? "Setup noted." : `Setup ${editing + 1} changed.`).ok) clear()
+    if (told(result, editing === null ? words.form.added : words.form.changed(editing + 1)).ok) clear()
   }
   return (
     <div className="tried-form">
-      <DraftWords of="tried" name="name" label="Name" longest={200} placeholder="long bar, two discs" />
-      <DraftWords of="tried" name="feel" label="How it felt, in a few words" longest={200} />
+      <DraftWords of="tried" name="name" label={words.form.name} longest={200} placeholder={words.form.nameExample} />
+      <DraftWords of="tried" name="feel" label={words.form.feel} longest={200} />
       <Rating value={values.rating} />
-      <DraftWords of="tried" name="scores" label="Scores" longest={300} placeholder="27, 25, 28" />
-      {asked && scores === null && <Problem text="Scores are numbers with commas between them." />}
+      <DraftWords of="tried" name="scores" label={words.form.scores} longest={300} placeholder={EXAMPLE} />
+      {asked && <Problem text={scoresProblem(typed.scores ?? "")} />}
       <DraftNumber of="tried" name="groupMm" field={logFields.groupMm} />
-      <DraftWords of="tried" name="note" label="Note" longest={2000} lines={2} />
+      <DraftWords of="tried" name="note" label={words.form.note} longest={2000} lines={2} />
       <div className="measure-buttons">
         <button type="button" onClick={keep}>
-          {editing === null ? "Note this setup" : `Keep the change of setup ${editing + 1}`}
+          {editing === null ? words.form.add : words.form.keep(editing + 1)}
         </button>
         {editing !== null && (
           <button type="button" onClick={clear}>
-            Leave it as it was
+            {words.form.leave}
           </button>
         )}
       </div>
@@ -113,7 +115,7 @@ function Rating({ value }: { value: number | undefined }) {
   const { rating: _, ...others } = values
   return (
     <fieldset className="rating">
-      <legend>From 1, poor, to 5, just right</legend>
+      <legend>{words.form.rating}</legend>
       {[1, 2, 3, 4, 5].map((each) => (
         <button
           key={each}
@@ -161,25 +163,29 @@ function TriedEntry({ tried, place, onRemove }: { tried: Tried; place: number; o
       <p>{impressionText(tried, units)}</p>
       {tried.note !== "" && <p className="measure-note">{tried.note}</p>}
       <div className="measure-buttons">
-        <button type="button" onClick={() => told(tryAgain.run(bench, { place }), `${title} is on the bow.`)}>
-          Put on the bow<span className="visually-hidden"> {title}</span>
+        <button type="button" onClick={() => told(tryAgain.run(bench, { place }), words.entry.onBow(title))}>
+          {words.entry.putOn}
+          <span className="visually-hidden"> {title}</span>
         </button>
         <button type="button" onClick={hold}>
-          Hold to compare<span className="visually-hidden"> {title}</span>
+          {words.entry.hold}
+          <span className="visually-hidden"> {title}</span>
         </button>
         <button type="button" data-control="change" onClick={change}>
-          Change<span className="visually-hidden"> {title}</span>
+          {words.entry.change}
+          <span className="visually-hidden"> {title}</span>
         </button>
         <button
           type="button"
           data-control="remove"
           onClick={() => {
-            if (!told(removeSetup.run(bench, { place }), `${title} removed; Undo brings it back`).ok) return
+            if (!told(removeSetup.run(bench, { place }), words.entry.removed(title)).ok) return
             changeDraft("tried", ({ editing }) => ({ editing: afterRemoval(editing, place) }))
             onRemove()
           }}
         >
-          Remove<span className="visually-hidden"> {title}</span>
+          {words.entry.remove}
+          <span className="visually-hidden"> {title}</span>
         </button>
       </div>
       {problem}

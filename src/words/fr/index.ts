@@ -39,6 +39,7 @@ import { sceneFaults } from "./sceneFaults"
 import { search } from "./search"
 import { setupCard } from "./setupCard"
 import { takeAway } from "./takeAway"
+import { triedSetups } from "./triedSetups"
 import { typedNumbers } from "./typedNumbers"
 import { verdict } from "./verdict"
 
@@ -84,6 +85,7 @@ export const french = {
   search,
   setupCard,
   takeAway,
+  triedSetups,
   typedNumbers,
   verdict,
 } satisfies typeof english
