@@ -1,8 +1,8 @@
 import { chainsOf } from "../scene/address"
 import { mountNames } from "../scene/mountNames"
-import type { Arm, Element, RigEntry, Scene } from "../scene/schema"
+import type { Arm, Element, MountName, RigEntry, Scene } from "../scene/schema"
+import { rigSteps as words } from "../words/rigSteps"
 import type { UnitChoice } from "./format"
-import { kindWords } from "./partNames"
 import { short } from "./placeWords"
 
 /** What is to be done at one place of the bow, in the order one would do it. */
@@ -40,7 +40,7 @@ export function rigChanges(
 }
 
 /** "Both sides: +2 discs of 28 g; 5° wider, to splay 45°". */
-export const rigChangeText = ({ where, what }: RigChange): string => `${where}: ${what.join("; ")}`
+export const rigChangeText = ({ where, what }: RigChange): string => words.line(where, ...what)
 
 interface Place {
   readonly chain: readonly Element[]
@@ -59,15 +59,16 @@ const inOrder = (a: string, b: string): number => rank(a) - rank(b) || a.length 
 const rank = (path: string): number => mountNames.indexOf(path.split("/")[0] as (typeof mountNames)[number])
 
 function placeName(path: string, both: boolean): string {
-  const [mount = "", vbar, side] = path.split("/")
-  if (vbar === undefined) return capital(mount)
-  const words = [mount === "front" ? "" : mount, both ? "both sides" : `${side} side`]
-  return capital(words.filter((word) => word !== "").join(", "))
+  const [name, vbar, arm] = path.split("/")
+  const mount = words.mounts[name as MountName]
+  if (vbar === undefined) return mount
+  const side = both ? "both" : (arm as "left" | "right")
+  return name === "front" ? words.sides[side] : words.sidesOf[side](mount)
 }
 
 function placeChanges(before: Place | undefined, after: Place | undefined, units: UnitChoice): string[] {
   const [was, is] = [before?.chain ?? [], after?.chain ?? []]
-  const found = (["extender", "vbar", "rod", "damper", "swing"] as const).flatMap((part) =>
+  const found = PIECES.flatMap((part) =>
     pieceChanges(
       part,
       was.filter((element) => element.part === part),
@@ -78,22 +79,23 @@ function placeChanges(before: Place | undefined, after: Place | undefined, units
   return [...found, ...discChanges(was, is, units), ...armChanges(before?.arm, after?.arm, units)]
 }
 
+/** Kinds of piece, discs apart, in the order one would fit them. */
+const PIECES = ["extender", "vbar", "rod", "damper", "swing"] as const
+
 /** Pieces of one kind in a chain, the first with the first and so on. */
 function pieceChanges(
-  part: keyof typeof kindWords,
+  part: (typeof PIECES)[number],
   was: readonly Element[],
   is: readonly Element[],
   units: UnitChoice,
 ): string[] {
   return Array.from({ length: Math.max(was.length, is.length) }, (_, index) => {
     const [old, fresh] = [was[index], is[index]]
-    const word = kindWords[part] + (index === 0 ? "" : ` ${index + 1}`)
-    if (old !== undefined && fresh !== undefined) {
-      return samePiece(old, fresh) ? [] : [`swap the ${word} for ${pieceText(fresh, units)}`]
-    }
-    return fresh === undefined
-      ? [`take off the ${word}`]
-      : [`fit a${/^[aeiou]/.test(word) ? "n" : ""} ${word}: ${pieceText(fresh, units)}`]
+    const number = index === 0 ? "" : ` ${index + 1}`
+    const { put, swap, off } = words[part]
+    if (fresh === undefined) return [off(number)]
+    if (old === undefined) return [put(number, pieceText(fresh, units))]
+    return samePiece(old, fresh) ? [] : [swap(number, pieceText(fresh, units))]
   }).flat()
 }
 
@@ -108,10 +110,14 @@ function samePiece(a: Element, b: Element): boolean {
 }
 
 function pieceText(element: Element, units: UnitChoice): string {
-  const name = element.label === undefined ? "" : `“${element.label}”, `
-  if (element.part === "weights") return `${name}${element.count}`
-  if (element.part === "swing") return `${name}stem ${short(element.stemLengthMm, "length", units)}`
-  return `${name}${short(element.lengthMm, "length", units)}`
+  const size = sizeText(element, units)
+  return element.label === undefined ? size : words.named(element.label, size)
+}
+
+function sizeText(element: Element, units: UnitChoice): string {
+  if (element.part === "weights") return String(element.count)
+  if (element.part === "swing") return words.stem(short(element.stemLengthMm, "length", units))
+  return short(element.lengthMm, "length", units)
 }
 
 /** Discs of each mass, counted over the whole chain: how they are stacked is for the eye. */
@@ -128,25 +134,20 @@ function discChanges(was: readonly Element[], is: readonly Element[], units: Uni
   return [...counts]
     .filter(([, more]) => more !== 0)
     .sort(([a], [b]) => a - b)
-    .map(([eachG, more]) => {
-      const discs = Math.abs(more) === 1 ? "disc" : "discs"
-      return `${more > 0 ? "+" : "\u2212"}${Math.abs(more)} ${discs} of ${short(eachG, "mass", units)}`
-    })
+    .map(([eachG, more]) => (more > 0 ? words.more : words.fewer)(Math.abs(more), short(eachG, "mass", units)))
 }
 
 function armChanges(was: Arm | undefined, is: Arm | undefined, units: UnitChoice): string[] {
-  if (is === undefined) return was === undefined ? [] : ["take off the arm"]
+  if (is === undefined) return was === undefined ? [] : [words.armOff]
   const angle = (value: number) => short(value, "angle", units)
-  if (was === undefined) return [`set to splay ${angle(is.splayDeg)}, droop ${angle(is.droopDeg)}`]
-  const turned = (now: number, then: number, more: string, less: string, name: string) =>
-    now === then ? [] : [`${angle(Math.abs(now - then))} ${now > then ? more : less}, to ${name} ${angle(now)}`]
+  if (was === undefined) return [words.armSet(angle(is.splayDeg), angle(is.droopDeg))]
+  const turned = (now: number, then: number, more: typeof words.wider, less: typeof words.closer) =>
+    now === then ? [] : [(now > then ? more : less)(angle(Math.abs(now - then)), angle(now))]
   return [
-    ...turned(is.splayDeg, was.splayDeg, "wider", "closer", "splay"),
-    ...turned(is.droopDeg, was.droopDeg, "lower", "higher", "droop"),
+    ...turned(is.splayDeg, was.splayDeg, words.wider, words.closer),
+    ...turned(is.droopDeg, was.droopDeg, words.lower, words.higher),
   ]
 }
 
 const sameList = (a: readonly string[], b: readonly string[] | undefined): boolean =>
   b !== undefined && a.length === b.length && a.every((each, index) => each === b[index])
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

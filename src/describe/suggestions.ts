@@ -1,5 +1,6 @@
 import type { Scene } from "../scene/schema"
 import type { NumberChange, PartChange, RigChange, Suggestion, TargetKey, TargetState } from "../scene/suggest"
+import { suggestion as words } from "../words/suggestion"
 import { AS_ASSUMED } from "./balanceText"
 import { said, type Shown, show, type UnitChoice } from "./format"
 import type { ReadoutKey } from "./readouts"
@@ -7,11 +8,11 @@ import { placeWords } from "./suggestionPlaces"
 
 /** What a target's figure is called in a sentence, and what it measures. */
 export const targetWords: Readonly<Record<TargetKey, { readonly name: string; readonly quantity: Shown }>> = {
-  forwardMm: { name: "balance point forward", quantity: "length" },
-  upMm: { name: "balance point up", quantity: "length" },
-  sideMm: { name: "balance point to the right", quantity: "length" },
-  massMaxG: { name: "mass", quantity: "mass" },
-  netLiftNm: { name: "net lift at full draw", quantity: "moment" },
+  forwardMm: { name: words.targets.forward, quantity: "length" },
+  upMm: { name: words.targets.up, quantity: "length" },
+  sideMm: { name: words.targets.side, quantity: "length" },
+  massMaxG: { name: words.targets.mass, quantity: "mass" },
+  netLiftNm: { name: words.targets.net, quantity: "moment" },
 }
 
 /**
@@ -19,15 +20,19 @@ export const targetWords: Readonly<Record<TargetKey, { readonly name: string; re
  * the one the suggestion was made for.
  */
 export const suggestionText = (scene: Scene, suggestion: Suggestion, choice: UnitChoice): string =>
-  `${changeText(scene, suggestion, choice)}: ${targetWords[suggestion.target].name} ${effectText(suggestion, choice)}`
+  words.whole(
+    changeText(scene, suggestion, choice),
+    targetWords[suggestion.target].name,
+    effectText(suggestion, choice),
+  )
 
 /** What comes of it, under the words that name the target: "63.0 → 48.1 mm", and which met targets it would miss. */
 export function effectText(suggestion: Suggestion, choice: UnitChoice): string {
   const { before, after } = suggestion.predicted
   const { text, unit } = apart(before, after, targetWords[suggestion.target].quantity, choice)
   const broken = suggestion.breaks.map((key) => targetWords[key].name)
-  const warning = broken.length === 0 ? "" : `; would put ${listed(broken)} off target`
-  return `${text} ${unit}${warning}`
+  const effect = `${text} ${unit}`
+  return broken.length === 0 ? effect : words.costs(effect, listed(broken))
 }
 
 /** What to do at the bench: "1 disc onto each side rod", "Spread both side rods 6° wider". */
@@ -42,18 +47,16 @@ function numberText(scene: Scene, { kind, changes, from }: NumberChange, choice:
   const turn = said(size, "angle", choice)
   switch (kind) {
     case "discs":
-      return `${discs(size)} ${after > before ? "onto" : "off"} ${pair ? `each ${place.one}` : place.all}`
-    case "shiftDiscs": {
-      const [giver, taker] = after < before ? ["left", "right"] : ["right", "left"]
-      return `${discs(size)} from the ${giver} ${place.one} to the ${taker}`
-    }
+      return (after > before ? words.onto : words.off)(words.discs(size), place.each)
+    case "shiftDiscs":
+      return (after < before ? words.leftToRight : words.rightToLeft)(words.discs(size), place.one)
     case "splay":
-      return after > before ? `Spread ${place.all} ${turn} wider` : `Fold ${place.all} ${turn} closer`
+      return (after > before ? words.spread : words.fold)(place.all, turn)
     case "droop":
-      return `${after > before ? "Droop" : "Lift"} ${place.all} ${turn}`
+      return (after > before ? words.droop : words.lift)(place.all, turn)
     case "length": {
       const { text, unit } = apart(before, after, "length", choice)
-      return `Swap ${place.all} for ${after > before ? "longer" : "shorter"}, ${text} ${unit}`
+      return (after > before ? words.longer : words.shorter)(place.all, `${text} ${unit}`)
     }
   }
 }
@@ -66,18 +69,17 @@ function partText(scene: Scene, { kind, edits }: PartChange, choice: UnitChoice)
   const part = first.put
   const at = { addExtender: "", removeExtender: "extender", addStack: "weights", removeStack: "weights" }[kind]
   const place = placeWords(scene, `${first.path}/${at}:`, pair)
-  const each = pair ? `each ${place.one}` : place.all
   switch (kind) {
     case "addExtender": {
       const size = part?.part === "extender" ? part : { lengthMm: 0, massG: 0 }
-      return `Put an extender of ${said(size.lengthMm, "length", choice)}, ${said(size.massG, "mass", choice)}, behind ${each}`
+      return words.addExtender(said(size.lengthMm, "length", choice), said(size.massG, "mass", choice), place.each)
     }
     case "removeExtender":
-      return `Take ${place.all} out`
+      return words.removeExtender(place.all)
     case "addStack":
-      return `${discs(part?.part === "weights" ? part.count : 0)} as a new stack onto ${each}`
+      return words.addStack(words.discs(part?.part === "weights" ? part.count : 0), place.each)
     case "removeStack":
-      return `Take the stack off ${each}`
+      return words.removeStack(place.each)
   }
 }
 
@@ -88,8 +90,9 @@ function partText(scene: Scene, { kind, edits }: PartChange, choice: UnitChoice)
 export function missText({ key, missedBy }: TargetState, choice: UnitChoice, spread?: number): string {
   if (missedBy === 0) return ""
   const { name, quantity } = targetWords[key]
-  const sentence = `${name} ${said(Math.abs(missedBy), quantity, choice)} ${missedBy > 0 ? "over" : "under"} its target${spread === Number.POSITIVE_INFINITY ? `, ${AS_ASSUMED}` : ""}`
-  return sentence.charAt(0).toUpperCase() + sentence.slice(1)
+  const sentence = (missedBy > 0 ? words.over : words.under)(name, said(Math.abs(missedBy), quantity, choice))
+  const caution = spread === Number.POSITIVE_INFINITY ? `, ${AS_ASSUMED}` : ""
+  return sentence.charAt(0).toUpperCase() + sentence.slice(1) + caution
 }
 
 /** The live number each target speaks of, by the report's key. */
@@ -102,13 +105,10 @@ export const targetReadout: Readonly<Record<TargetKey, ReadoutKey>> = {
 }
 
 /** Beside the words "Off target": how many changes would mend it. */
-export function waysText(count: number): string {
-  if (count === 0) return "no single change mends it"
-  return count === 1 ? "1 change would mend it" : `${count} changes would mend it`
-}
+export const waysText = (count: number): string => (count === 0 ? words.noWay : words.ways(count))
 
 /** For a missed target without suggestions. */
-export const noSuggestionText = "No single change of discs, arms, lengths or extenders brings it inside."
+export const noSuggestionText = words.none
 
 /** "63.0 → 48.1" and their unit, with as many more digits as it takes to tell the two apart. */
 function apart(before: number, after: number, quantity: Shown, choice: UnitChoice): { text: string; unit: string } {
@@ -121,7 +121,5 @@ function apart(before: number, after: number, quantity: Shown, choice: UnitChoic
 /** Beyond this two numbers count as the same to anyone who reads them. */
 const MORE_DIGITS = 4
 
-const discs = (count: number): string => (count === 1 ? "1 disc" : `${count} discs`)
-
-const listed = (words: readonly string[]): string =>
-  words.length < 2 ? (words[0] ?? "") : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`
+const listed = (names: readonly string[]): string =>
+  names.length < 2 ? (names[0] ?? "") : words.and(names.slice(0, -1).join(", "), names.at(-1)!)

@@ -35,9 +35,11 @@ import { pose } from "./pose"
 import { readings } from "./readings"
 import { readingSteps } from "./readingSteps"
 import { readout } from "./readout"
+import { rigSteps } from "./rigSteps"
 import { sceneFaults } from "./sceneFaults"
 import { search } from "./search"
 import { setupCard } from "./setupCard"
+import { suggestion } from "./suggestion"
 import { takeAway } from "./takeAway"
 import { triedSetups } from "./triedSetups"
 import { typedNumbers } from "./typedNumbers"
@@ -81,9 +83,11 @@ export const french = {
   readings,
   readingSteps,
   readout,
+  rigSteps,
   sceneFaults,
   search,
   setupCard,
+  suggestion,
   takeAway,
   triedSetups,
   typedNumbers,
