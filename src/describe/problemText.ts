@@ -1,3 +1,4 @@
+import { fileFaults } from "../words/fileFaults"
 import { sceneFaults as faults } from "../words/sceneFaults"
 import { pathText, type SceneError } from "../scene/errors"
 import type { Scene } from "../scene/schema"
@@ -31,5 +32,5 @@ function placed({ scene, preferences }: Page, error: SceneError): string {
 /** "Reading 3", "Setup 2": an entry of the lists that the page numbers from 1; any other path as it is. */
 const listPlace = (path: string): string =>
   path.replace(/^(measurements|log)\[(\d+)\].*/, (_, list: string, place: string) =>
-    (list === "log" ? faults.setup : faults.reading)(Number(place) + 1),
+    (list === "log" ? fileFaults.setup : fileFaults.reading)(Number(place) + 1),
   )

@@ -1,4 +1,4 @@
-import { sceneFaults as faults } from "../words/sceneFaults"
+import { fileFaults as faults } from "../words/fileFaults"
 
 /** The first place where a text stops being JSON, counted from 1 as editors do, and what had to stand there. */
 export interface JsonFault {

@@ -19,17 +19,3 @@ export const rangeAmounts = ({ min, max, quantity }: NumberField): [Amount, Amou
   bare(min, quantity),
   amount(max, quantity),
 ]
-
-/** Why an object whose `key` selects its kind cannot be read. */
-export const choiceMessage =
-  (key: string, choices: readonly string[]) =>
-  (issue: { input?: unknown }): string => {
-    const { input } = issue
-    const allowed = choices.join(", ")
-    if (input === undefined) return faults.noKindObject(key, allowed)
-    if (input === null || typeof input !== "object" || Array.isArray(input)) {
-      return faults.kindObject(quoted(input), key, allowed)
-    }
-    const given = (input as Record<string, unknown>)[key]
-    return given === undefined ? faults.noKind(key, allowed) : faults.kind(key, quoted(given), allowed)
-  }

@@ -1,4 +1,4 @@
-import { sceneFaults as faults } from "../words/sceneFaults"
+import { fileFaults as faults } from "../words/fileFaults"
 import { failure, quoted, type Result, success } from "./errors"
 
 export const FORMAT = "bow-balance-bench"

@@ -1,5 +1,5 @@
 import type { z } from "zod/mini"
-import { sceneFaults as faults } from "../words/sceneFaults"
+import { fileFaults as faults } from "../words/fileFaults"
 import { failure, pathText, quoted, type Result, type SceneError, success } from "./errors"
 import { jsonFault } from "./jsonFault"
 import { measuredErrors } from "./measure/relations"

@@ -22,8 +22,7 @@ import {
   targetFields,
 } from "./fields"
 import { measuredKeys } from "./measure/schema"
-import { choiceMessage } from "./messages"
-import { defaulted, needed, optional, range, text, triple } from "./schemaNumbers"
+import { choiceMessage, defaulted, needed, optional, range, text, triple } from "./schemaNumbers"
 
 export { defaulted, needed, optional, text } from "./schemaNumbers"
 

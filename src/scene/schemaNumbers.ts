@@ -1,5 +1,6 @@
 import * as z from "zod/mini"
-import { sceneFaults as faults } from "../words/sceneFaults"
+import { fileFaults as faults } from "../words/fileFaults"
+import { quoted } from "./errors"
 import type { NumberField } from "./fields"
 import { rangeMessage } from "./messages"
 
@@ -17,3 +18,17 @@ export const defaulted = (f: NumberField) => z._default(needed(f), f.fallback ??
 export const triple = (f: NumberField) => z.tuple([needed(f), needed(f), needed(f)])
 export const range = (f: NumberField) => z.optional(z.tuple([needed(f), needed(f)]))
 export const text = (max: number) => z.string().check(z.maxLength(max))
+
+/** Why an object whose `key` selects its kind cannot be read. */
+export const choiceMessage =
+  (key: string, choices: readonly string[]) =>
+  (issue: { input?: unknown }): string => {
+    const { input } = issue
+    const allowed = choices.join(", ")
+    if (input === undefined) return faults.noKindObject(key, allowed)
+    if (input === null || typeof input !== "object" || Array.isArray(input)) {
+      return faults.kindObject(quoted(input), key, allowed)
+    }
+    const given = (input as Record<string, unknown>)[key]
+    return given === undefined ? faults.noKind(key, allowed) : faults.kind(key, quoted(given), allowed)
+  }

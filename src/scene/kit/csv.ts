@@ -1,5 +1,5 @@
 import { kitFaults as faults } from "../../words/kitFaults"
-import { sceneFaults } from "../../words/sceneFaults"
+import { fileFaults } from "../../words/fileFaults"
 import { failure, quoted, type Result, type SceneError } from "../errors"
 import { kitFields } from "./fields"
 import { emptyKit, readKit } from "./parse"
@@ -31,7 +31,7 @@ const words = new Set(["piece", "name", "use"])
 export function kitFromTable(text: string, name: string): Result<Kit> {
   const { rows, separator } = cells(text.replace(/^\uFEFF/, ""))
   const [heading, ...lines] = rows
-  if (heading === undefined) return failure({ code: "syntax", path: "", message: sceneFaults.empty })
+  if (heading === undefined) return failure({ code: "syntax", path: "", message: fileFaults.empty })
   const named = heading.cells.map((cell) => columns.find((each) => each.toLowerCase() === cell.trim().toLowerCase()))
   const unknown = named.flatMap((column, index): SceneError[] =>
     column !== undefined || heading.cells[index]!.trim() === ""
@@ -54,7 +54,7 @@ export function kitFromTable(text: string, name: string): Result<Kit> {
     const { piece, ...rest } = entry
     const section = Object.hasOwn(sectionOf, String(piece)) ? sectionOf[String(piece)] : undefined
     if (section === undefined) {
-      const message = sceneFaults.oneOf(quoted(piece), Object.keys(sectionOf).join(", "))
+      const message = fileFaults.oneOf(quoted(piece), Object.keys(sectionOf).join(", "))
       strange.push({ line, error: { code: "not-allowed", path: faults.inLine(line, "piece"), message } })
       continue
     }

@@ -1,3 +1,4 @@
+import { fileFaults } from "../../words/fileFaults"
 import { kitFaults as faults } from "../../words/kitFaults"
 import { sceneFaults } from "../../words/sceneFaults"
 import { failure, pathText, quoted, type Result, type SceneError, success } from "../errors"
@@ -29,7 +30,7 @@ function envelopeError(input: unknown): SceneError | null {
     return { code: "not-a-scene", path: "format", message: faults.format(quoted(format), KIT_FORMAT) }
   }
   if (typeof version === "number" && version > KIT_VERSION) {
-    return { code: "newer-version", path: "version", message: sceneFaults.newer(String(version), KIT_VERSION) }
+    return { code: "newer-version", path: "version", message: fileFaults.newer(String(version), KIT_VERSION) }
   }
   return null
 }

@@ -1,3 +1,4 @@
+import { fileFaults } from "../../words/fileFaults"
 import { sceneFaults as faults } from "../../words/sceneFaults"
 import type { SceneError } from "../errors"
 import { chainErrors, contradiction } from "../relations"
@@ -16,7 +17,7 @@ export function measuredErrors({ measurements = [], log = [] }: Scene): SceneErr
     ...measurements.flatMap(({ on, rig }, index) =>
       (on === "rigged") === (rig !== undefined)
         ? []
-        : [contradiction(["measurements", index, "rig"], on === "rigged" ? faults.noRig : faults.strayRig(on))],
+        : [contradiction(["measurements", index, "rig"], on === "rigged" ? fileFaults.noRig : fileFaults.strayRig(on))],
     ),
     ...rigs.flatMap(({ rig = [], path }) =>
       rig.flatMap(({ mount, chain }, index) => [

@@ -1,8 +1,7 @@
 /** The keys of a scene that say what was read off the real bow and what was tried, as validators. */
 import * as z from "zod/mini"
 import { placeMm } from "../fields"
-import { choiceMessage } from "../messages"
-import { defaulted, needed, optional, text, triple } from "../schemaNumbers"
+import { choiceMessage, defaulted, needed, optional, text, triple } from "../schemaNumbers"
 import { logFields, MAX_LOG, MAX_MEASUREMENTS, MAX_SCORES, measureFields as f } from "./fields"
 
 const date = z._default(text(40), "")

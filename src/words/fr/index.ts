@@ -7,6 +7,7 @@ import { described } from "./described"
 import { draw } from "./draw"
 import { drawn } from "./drawn"
 import { fieldNames } from "./fieldNames"
+import { fileFaults } from "./fileFaults"
 import { findFaults } from "./findFaults"
 import { findSheet } from "./findSheet"
 import { handle } from "./handle"
@@ -55,6 +56,7 @@ export const french = {
   draw,
   drawn,
   fieldNames,
+  fileFaults,
   findFaults,
   findSheet,
   handle,
