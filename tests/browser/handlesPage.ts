@@ -5,11 +5,25 @@ import { openFlat as openSceneFlat } from "./panelsPage"
 /** Opens a scene with many handles with the flat drawing. */
 export const openFlat = (page: Page, scene = "target-recurve-drooped-bar"): Promise<void> => openSceneFlat(page, scene)
 
-/** The middle of a knob on the page, px. */
+/**
+ * The middle of a knob on the page, px, once it is the same in two frames: a picture that has just changed places its
+ * knobs with the next one, and a press where one was misses it.
+ */
 export async function middle(at: Locator): Promise<{ x: number; y: number }> {
-  const box = await at.boundingBox()
-  if (box === null) throw new Error("the handle has no place in the picture")
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2 }
+  return at.evaluate(async (knob) => {
+    const frame = () => new Promise((drawn) => requestAnimationFrame(drawn))
+    const place = () => {
+      if (knob.getClientRects().length === 0) throw new Error("the handle has no place in the picture")
+      const { x, y, width, height } = knob.getBoundingClientRect()
+      return { x: x + width / 2, y: y + height / 2 }
+    }
+    for (let last = place(); ; ) {
+      await frame()
+      const now = place()
+      if (now.x === last.x && now.y === last.y) return now
+      last = now
+    }
+  })
 }
 
 /** A way on the page, px, along which the handle's value grows: the knob's face is turned to it. */
