@@ -7,18 +7,21 @@ import { readouts, type ReadoutKey } from "../../describe/readouts"
 import type { MeasureResult } from "../../scene/measure"
 import { figuresOf } from "../../scene/figures"
 import { useBench, useLive } from "../../state/useBench"
+import { measureSheet } from "../../words/measureSheet"
 import { useProblem } from "../Problem"
 import { riserSpread } from "./riserSpread"
 
+const { finding: words } = measureSheet
+
 /** Shorter than on the balance sheet: three columns share a narrow one. */
 const told: readonly (readonly [ReadoutKey, string])[] = [
-  ["massG", "Mass"],
-  ["centreMm.forward", "Balance point, forward"],
-  ["centreMm.up", "Balance point, up"],
-  ["centreMm.side", "Balance point, right"],
-  ["inertiaGrip.pitch", "Turn resistance, pitch"],
-  ["inertiaGrip.yaw", "Turn resistance, yaw"],
-  ["inertiaGrip.roll", "Turn resistance, roll"],
+  ["massG", words.mass],
+  ["centreMm.forward", words.forward],
+  ["centreMm.up", words.up],
+  ["centreMm.side", words.right],
+  ["inertiaGrip.pitch", words.pitch],
+  ["inertiaGrip.yaw", words.yaw],
+  ["inertiaGrip.roll", words.roll],
 ]
 
 /** What the readings say, and the button that gives the bow the riser they say it has. */
@@ -32,19 +35,16 @@ export function Finding({ result }: { result: MeasureResult }) {
   const quantity = (name: string): Shown => (name === "mass" ? "mass" : "length")
   return (
     <section className="finding">
-      <h2 className="sheet-heading">What the readings say</h2>
-      {fitWords(result, units).map((words) => (
-        <p key={words} className="finding-words">
-          {words}
+      <h2 className="sheet-heading">{words.heading}</h2>
+      {fitWords(result, units).map((sentence) => (
+        <p key={sentence} className="finding-words">
+          {sentence}
         </p>
       ))}
       {fit.converged && (
         <>
           <table className="finding-table">
-            <caption>
-              The bow as it is rigged now, with the measured riser; ± holds 95 times in 100 if the readings are as sure
-              as they say
-            </caption>
+            <caption>{words.caption}</caption>
             <tbody>
               {told.map(([key, label]) => {
                 const { quantity: what, of } = readouts[key]
@@ -59,9 +59,9 @@ export function Finding({ result }: { result: MeasureResult }) {
             </tbody>
           </table>
           <details className="finding-riser">
-            <summary>The riser itself</summary>
+            <summary>{words.riser}</summary>
             <table className="finding-table">
-              <caption className="visually-hidden">The fitted riser</caption>
+              <caption className="visually-hidden">{words.riserCaption}</caption>
               <tbody>
                 {unknowns.map((name, k) => (
                   <tr key={name} data-unknown={name} data-known={known[name]}>
@@ -77,19 +77,17 @@ export function Finding({ result }: { result: MeasureResult }) {
             </table>
           </details>
           {fit.applied ? (
-            <p className="finding-applied">
-              ✓ The bow on the bench has this riser. Every number shows its ±; a ± ? where no reading determines it.
-            </p>
+            <p className="finding-applied">✓ {words.applied}</p>
           ) : (
             <div className="measure-buttons">
               <button
                 type="button"
                 className="measure-main"
-                onClick={() => tell(applyReadings.run(bench), "The measured riser is on the bow.")}
+                onClick={() => tell(applyReadings.run(bench), words.nowApplied)}
               >
                 {applyReadings.label}
               </button>
-              <span className="measure-note">The bow on the bench has another riser yet.</span>
+              <span className="measure-note">{words.notApplied}</span>
             </div>
           )}
         </>

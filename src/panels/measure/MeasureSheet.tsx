@@ -3,6 +3,7 @@ import { problemText } from "../../describe/problemText"
 import { fitScene, measureResult, namedPoints, nextReadings } from "../../scene/measure"
 import { evaluate } from "../../scene/evaluate"
 import { useLive } from "../../state/useBench"
+import { measureSheet } from "../../words/measureSheet"
 import { Choice } from "../Choice"
 import { Problem } from "../Problem"
 import { changeDraft, useDraft } from "./drafts"
@@ -24,11 +25,11 @@ export default function MeasureSheet({ onSave }: { onSave: SaveTable }) {
   return (
     <div className="measure-sheet">
       <Choice
-        name="Your own bow"
+        name={measureSheet.pages.label}
         value={page}
         options={[
-          ["session", "Measure it"],
-          ["log", "Tried setups"],
+          ["session", measureSheet.pages.session],
+          ["log", measureSheet.pages.log],
         ]}
         onChoose={(chosen) => {
           changeDraft("sheet", { page: chosen })
@@ -57,10 +58,7 @@ function BenchSession() {
   }, [scene])
   return (
     <>
-      <p className="measure-note">
-        Scale, hook and stopwatch make the bow on the bench your bow. Limbs, string and rig are taken as entered; the
-        riser is what is looked for.
-      </p>
+      <p className="measure-note">{measureSheet.intro}</p>
       {result?.ok && <Finding result={result.value} />}
       <Problem text={result?.ok === false ? problemText({ scene, preferences: units }, result.errors) : null} />
       {next !== null && <NextReading next={next} read={result?.ok === true} />}

@@ -2,7 +2,10 @@ import { said } from "../../describe/format"
 import { nowWords, pointTitle } from "../../describe/measureText"
 import type { NextReadings, NextReading as Next } from "../../scene/measure"
 import { useLive } from "../../state/useBench"
+import { measureSheet } from "../../words/measureSheet"
 import { changeDraft } from "./drafts"
+
+const { next: words } = measureSheet
 
 const SHOWN = 3
 
@@ -10,17 +13,19 @@ const SHOWN = 3
 export function NextReading({ next, read }: { next: NextReadings; read: boolean }) {
   const scene = useLive((state) => state.scene)
   const units = useLive(({ preferences }) => preferences)
-  const title = ({ point }: Next) => (point === null ? "Weigh the bow" : `Hang it from: ${pointTitle(scene, point)}`)
+  const title = ({ point }: Next) => (point === null ? words.weigh : words.hangFrom(pointTitle(scene, point)))
   return (
     <section>
-      <h2 className="sheet-heading">What to measure next</h2>
-      <p className="measure-note">{nowWords(next, read, units)} One more reading would make that:</p>
+      <h2 className="sheet-heading">{words.heading}</h2>
+      <p className="measure-note">
+        {nowWords(next, read, units)} {words.wouldMake}
+      </p>
       <ul className="next-readings">
         {next.best.slice(0, SHOWN).map((each) => (
           <li key={each.point?.key ?? "scale"}>
             <span>
               <strong>{title(each)}</strong>
-              <span className="measure-note">to {said(each.spreadMm, "length", units)}</span>
+              <span className="measure-note">{words.to(said(each.spreadMm, "length", units))}</span>
             </span>
             <button
               type="button"
@@ -33,7 +38,8 @@ export function NextReading({ next, read }: { next: NextReadings; read: boolean 
                 })
               }
             >
-              Set up<span className="visually-hidden"> {title(each)}</span>
+              {words.setUp}
+              <span className="visually-hidden"> {title(each)}</span>
             </button>
           </li>
         ))}

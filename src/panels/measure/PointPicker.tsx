@@ -5,9 +5,12 @@ import type { NamedPoint } from "../../scene/measure"
 import type { Vec3 } from "../../core/solids"
 import { askForPoint } from "../../state/picking"
 import { useBench, useLive } from "../../state/useBench"
+import { measureSheet } from "../../words/measureSheet"
 import { DraftNumber } from "./DraftFields"
 import { changeDraft, useDraft } from "./drafts"
 import { OWN_POINT } from "./reading"
+
+const { point: words } = measureSheet
 
 /** Where the bow hangs: one of its named places, a place tapped in the picture, or a typed one. */
 export function PointPicker({ points, label }: { points: readonly NamedPoint[]; label: string }) {
@@ -22,7 +25,7 @@ export function PointPicker({ points, label }: { points: readonly NamedPoint[]; 
     setPicking(false)
     const mm = at.map((metres) => Math.round(metres * 1e4) / 10) as [number, number, number]
     ownPlace(mm)
-    bench.say(`Point taken: ${placeText(mm, units)}`)
+    bench.say(words.taken(placeText(mm, units)))
   }
   const ask = (wanted: boolean) => {
     setPicking(wanted)
@@ -43,18 +46,18 @@ export function PointPicker({ points, label }: { points: readonly NamedPoint[]; 
             {pointTitle(scene, each)}
           </option>
         ))}
-        <option value={OWN_POINT}>Another place</option>
+        <option value={OWN_POINT}>{words.another}</option>
       </select>
-      {named !== undefined && <p className="measure-note">From the grip: {placeText(named.atMm, units)}</p>}
+      {named !== undefined && <p className="measure-note">{words.fromGrip(placeText(named.atMm, units))}</p>}
       {named === undefined && (
         <>
-          <DraftNumber of="reading" name="at0" field={placeMm} label="forward of the grip" />
-          <DraftNumber of="reading" name="at1" field={placeMm} label="above the grip" />
-          <DraftNumber of="reading" name="at2" field={placeMm} label="to the right" />
+          <DraftNumber of="reading" name="at0" field={placeMm} label={words.forward} />
+          <DraftNumber of="reading" name="at1" field={placeMm} label={words.above} />
+          <DraftNumber of="reading" name="at2" field={placeMm} label={words.right} />
         </>
       )}
       <button type="button" aria-pressed={picking} onClick={() => ask(!picking)}>
-        {picking ? "Tap the place on the bow… (press to stop)" : "Tap it in the picture"}
+        {picking ? words.tapping : words.tap}
       </button>
     </div>
   )

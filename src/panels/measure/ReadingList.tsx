@@ -4,12 +4,15 @@ import { kindTitles, missText, onWords, placeText, readingText, suspectMark } fr
 import { type MeasureResult, stillMounted } from "../../scene/measure"
 import type { Measurement } from "../../scene/schema"
 import { useBench, useLive } from "../../state/useBench"
+import { measureSheet } from "../../words/measureSheet"
 import { Check } from "../Check"
 import { useProblem } from "../Problem"
 import { changeDraft } from "./drafts"
 import { afterRemoval } from "./editing"
 import { focusAfterRemoval } from "./entryFocus"
 import { draftOf } from "./reading"
+
+const { list: words } = measureSheet
 
 interface ListProps {
   readonly result: MeasureResult | null
@@ -25,7 +28,7 @@ export function ReadingList({ result, heading, list }: ListProps) {
   const suspects = result?.readings.filter(({ suspect }) => suspect).length ?? 0
   return (
     <section>
-      <h2 className="sheet-heading">Readings</h2>
+      <h2 className="sheet-heading">{words.heading}</h2>
       <ol className="readings" ref={list}>
         {readings.map((reading, place) => (
           <Reading
@@ -57,23 +60,19 @@ function Reading({ reading, place, suspects, result, onRemove }: Props) {
   const units = useLive(({ preferences }) => preferences)
   const mounted = useLive(({ scene }) => stillMounted(scene, reading))
   const { problem, told } = useProblem()
-  const name = `reading ${place + 1}`
+  const number = place + 1
+  const name = words.reading(number)
   return (
     <li data-suspect={result?.suspect || undefined} data-excluded={reading.excluded || undefined}>
       <p className="reading-title">
-        <strong>
-          {place + 1}. {kindTitles[reading.kind]}
-        </strong>{" "}
-        {onWords[reading.on]}
+        <strong>{words.title(number, kindTitles[reading.kind])}</strong> {onWords[reading.on]}
       </p>
       <p>
         {readingText(reading, units)}
-        {"atMm" in reading && <span className="measure-note"> · from the grip {placeText(reading.atMm, units)}</span>}
+        {"atMm" in reading && <span className="measure-note"> · {words.fromGrip(placeText(reading.atMm, units))}</span>}
       </p>
-      {!mounted && (
-        <p className="reading-far">▲ Its rig hung from a mount that the bow no longer has: it does not count.</p>
-      )}
-      {reading.excluded && <p className="measure-note">Left out: it does not count in the fit.</p>}
+      {!mounted && <p className="reading-far">▲ {words.mountGone}</p>}
+      {reading.excluded && <p className="measure-note">{words.leftOut}</p>}
       {result?.suspect && <p className="reading-far">▲ {suspectMark(suspects)}.</p>}
       {result !== undefined && (
         <ul className="reading-misses">
@@ -91,25 +90,28 @@ function Reading({ reading, place, suspects, result, onRemove }: Props) {
           onSwitch={() =>
             told(
               excludeReading.run(bench, { place, excluded: !reading.excluded }),
-              `${name} ${reading.excluded ? "counts" : "left out"}`,
+              reading.excluded ? words.nowCounts(number) : words.nowLeftOut(number),
             )
           }
         >
-          Counts<span className="visually-hidden">, {name}</span>
+          {words.counts}
+          <span className="visually-hidden">, {name}</span>
         </Check>
         <button type="button" data-control="change" onClick={() => changeDraft("reading", draftOf(reading, place))}>
-          Change<span className="visually-hidden"> {name}</span>
+          {words.change}
+          <span className="visually-hidden"> {name}</span>
         </button>
         <button
           type="button"
           data-control="remove"
           onClick={() => {
-            if (!told(removeReading.run(bench, { place }), `${name} removed; Undo brings it back`).ok) return
+            if (!told(removeReading.run(bench, { place }), words.removed(number)).ok) return
             changeDraft("reading", ({ editing }) => ({ editing: afterRemoval(editing, place) }))
             onRemove()
           }}
         >
-          Remove<span className="visually-hidden"> {name}</span>
+          {words.remove}
+          <span className="visually-hidden"> {name}</span>
         </button>
       </div>
       {problem}

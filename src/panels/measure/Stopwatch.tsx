@@ -1,7 +1,10 @@
 import { type KeyboardEvent, useState } from "react"
 import { readTaps } from "../../core/measure/instruments"
 import { tappedText } from "../../describe/measureSteps"
+import { measureSheet } from "../../words/measureSheet"
 import { changeDraftValues } from "./PointPicker"
+
+const { watch: words } = measureSheet
 
 /** No thumb is surer than this over all the swings, s, however even the taps look: both its ends are pressed by the same hand. */
 const SUREST = 0.03
@@ -47,16 +50,14 @@ export function Stopwatch() {
         }}
       >
         <span className="stopwatch-count">{tapped?.count ?? 0}</span>
-        {taps.length === 0 ? "Tap here once each swing, the same way" : "Tap at each swing"}
+        {taps.length === 0 ? words.first : words.next}
       </button>
       <p className="measure-note" aria-live="off">
-        {tapped === null
-          ? "Space and Enter do as well. The first tap starts the watch."
-          : tappedText(tapped.count, tapped.seconds, tapped.missed, tapped.doubled)}
+        {tapped === null ? words.hint : tappedText(tapped.count, tapped.seconds, tapped.missed, tapped.doubled)}
       </p>
       {taps.length > 0 && (
         <button type="button" onClick={() => setTaps([])}>
-          Start over
+          {words.startOver}
         </button>
       )}
     </div>

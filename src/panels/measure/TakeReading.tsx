@@ -6,6 +6,7 @@ import type { NamedPoint } from "../../scene/measure"
 import { measureFields } from "../../scene/measure/fields"
 import type { Measurement } from "../../scene/schema"
 import { useBench, useLive } from "../../state/useBench"
+import { measureSheet } from "../../words/measureSheet"
 import { readingSteps } from "../../words/readingSteps"
 import { Choice } from "../Choice"
 import { useProblem } from "../Problem"
@@ -19,6 +20,8 @@ import { StepPicture } from "./StepPicture"
 import { Stopwatch } from "./Stopwatch"
 import { today } from "./today"
 import { TiltSensor } from "./TiltSensor"
+
+const { take: words } = measureSheet
 
 const kinds = ["scale", "hang", "swing", "twist"] as const
 const DONE = { ok: true as const, value: undefined }
@@ -49,15 +52,15 @@ export function TakeReading({ points, heading, list }: Props) {
     const reading = readingOf(draft, bench.store.getState().scene, points, today())
     const result =
       editing === null ? addReading.run(bench, { reading }) : changeReading.run(bench, { place: editing, reading })
-    if (told(result, editing === null ? "Reading added." : `Reading ${editing + 1} changed.`).ok) leave()
+    if (told(result, editing === null ? words.added : words.changed(editing + 1)).ok) leave()
   }
   return (
     <section className="take-reading">
       <h2 className="sheet-heading" ref={heading} tabIndex={-1}>
-        {editing === null ? "Take a reading" : `Change reading ${editing + 1}`}
+        {editing === null ? words.heading : words.headingOfChange(editing + 1)}
       </h2>
       <Choice
-        name="Which"
+        name={words.which}
         value={kind}
         options={kinds.map((each) => [each, stepWords[each].verb] as const)}
         onChoose={(chosen) => {
@@ -72,31 +75,31 @@ export function TakeReading({ points, heading, list }: Props) {
         ))}
       </ol>
       <p className="measure-note">
-        <strong>It tells:</strong> {tells} {usual}
+        <strong>{words.tells}</strong> {tells} {usual}
       </p>
       {kind !== "scale" && <p className="measure-note">{readingSteps.hanging}</p>}
       <OnTheHook draft={draft} />
-      {isPlaced(kind) && <PointPicker points={points} label={kind === "hang" ? "Hung from" : "Swings about"} />}
+      {isPlaced(kind) && <PointPicker points={points} label={kind === "hang" ? words.hungFrom : words.swingsAbout} />}
       {(kind === "swing" || kind === "twist") && <Axis draft={draft} />}
       {kind === "hang" && <TiltSensor />}
       {(kind === "swing" || kind === "twist") && <Stopwatch />}
       <Numbers names={typedFields(kind)} />
       {kind === "hang" && <Cant read={draft.cantRead} />}
       <details className="measure-errors">
-        <summary>How sure the reading is</summary>
-        <p className="measure-note">Give or take: two readings in three are nearer than this.</p>
+        <summary>{words.howSure}</summary>
+        <p className="measure-note">{words.giveOrTake}</p>
         <Numbers names={usualFields(kind)} />
       </details>
-      <DraftWords of="reading" name="note" label="Note" longest={500} />
+      <DraftWords of="reading" name="note" label={words.note} longest={500} />
       <div className="measure-buttons">
         <button type="button" className="measure-main" aria-disabled={open.length > 0} onClick={finish}>
-          {editing === null ? "Add the reading" : "Keep the change"}
+          {editing === null ? words.add : words.keep}
         </button>
         <button type="button" onClick={leave}>
-          {editing === null ? "Clear" : "Leave it as it was"}
+          {editing === null ? words.clear : words.leave}
         </button>
       </div>
-      {open.length > 0 && <p className="measure-note">Still to come: {open.join("; ")}.</p>}
+      {open.length > 0 && <p className="measure-note">{words.stillToCome(open.join("; "))}</p>}
       {problem}
     </section>
   )
@@ -127,14 +130,14 @@ function OnTheHook({ draft }: { draft: ReadingDraft }) {
   const then = before?.on === "rigged"
   const value = draft.on !== "rigged" ? draft.on : then && draft.words.rig === "then" ? "then" : "rigged"
   const options: [string, string][] = [
-    ["rigged", rigged ? `${onWords.rigged}, as it is now` : "bow, as it is now"],
-    ...(then ? ([["then", `${onWords.rigged}, as it was then`]] as [string, string][]) : []),
+    ["rigged", rigged ? words.riggedNow : words.bareNow],
+    ...(then ? ([["then", words.riggedThen]] as [string, string][]) : []),
     ["bow", onWords.bow],
     ["riser", onWords.riser],
   ]
   return (
     <label className="measure-pick">
-      <span>What is measured</span>
+      <span>{words.measured}</span>
       <select
         value={value}
         onChange={({ target }) => {
@@ -155,7 +158,7 @@ function OnTheHook({ draft }: { draft: ReadingDraft }) {
 function Axis({ draft }: { draft: ReadingDraft }) {
   return (
     <label className="measure-pick">
-      <span>About</span>
+      <span>{words.about}</span>
       <select
         value={draft.axis}
         onChange={({ target }) => changeDraft("reading", { axis: target.value as ReadingDraft["axis"] })}
@@ -176,7 +179,7 @@ function Cant({ read }: { read: boolean }) {
       {read && <DraftNumber of="reading" name="cantDeg" field={measureFields.cantDeg} />}
       <label className="check">
         <input type="checkbox" checked={!read} onChange={() => changeDraft("reading", { cantRead: !read })} />
-        Cant not read: the reading then says nothing across
+        {words.cantNotRead}
       </label>
     </>
   )

@@ -3,12 +3,15 @@ import { RADIAN_PER_DEGREE as DEGREE } from "../../core/constants"
 import type { ScreenSide } from "../../core/measure/instruments"
 import { said } from "../../describe/format"
 import { useBench, useLive } from "../../state/useBench"
+import { measureSheet } from "../../words/measureSheet"
 import { readingSteps } from "../../words/readingSteps"
 import { Choice } from "../Choice"
 import { Problem } from "../Problem"
 import { changeDraftValues } from "./PointPicker"
 import { changeDraft } from "./drafts"
 import { useTilt } from "./useTilt"
+
+const { tilt: words } = measureSheet
 
 /** To a tenth of a degree: finer than the sensor is. */
 const tenth = (radians: number): number => Math.round((radians / DEGREE) * 10) / 10 + 0
@@ -27,13 +30,10 @@ export function TiltSensor() {
     const values = { slopeDeg: tenth(tilt.slope), cantDeg: tenth(tilt.cant) }
     changeDraftValues(values)
     changeDraft("reading", { cantRead: true })
-    bench.say(
-      `Tilt taken: slope ${said(values.slopeDeg, "angle", units)}, cant ${said(values.cantDeg, "angle", units)}`,
-    )
+    bench.say(words.taken(said(values.slopeDeg, "angle", units), said(values.cantDeg, "angle", units)))
   }
   useEffect(() => {
-    if (steady && !rested.current)
-      bench.say(zero === null ? "At rest. Zero can be set." : "At rest. The tilt can be taken.")
+    if (steady && !rested.current) bench.say(zero === null ? words.restForZero : words.restForTilt)
     rested.current = steady
   }, [steady, zero, bench])
 
@@ -41,7 +41,7 @@ export function TiltSensor() {
     return (
       <div className="tilt-sensor">
         <button type="button" onClick={start}>
-          Use this device's tilt sensor
+          {words.use}
         </button>
         <Problem text={state === "off" ? null : readingSteps.sensor[state]} />
       </div>
@@ -49,17 +49,13 @@ export function TiltSensor() {
   }
   return (
     <div className="tilt-sensor">
-      <p className="measure-note">
-        {zero === null
-          ? "First zero it: lay the device flat on the bow's side, screen outwards, and fix it there. Hold the bow level and upright, the string along a plumb line, until it is at rest."
-          : "Leave the device where it is, hang the bow and let it come to rest."}
-      </p>
+      <p className="measure-note">{zero === null ? words.zeroFirst : words.hang}</p>
       <Choice
-        name="The screen looks to the archer's"
+        name={words.side}
         value={side}
         options={[
-          ["right", "Right"],
-          ["left", "Left"],
+          ["right", words.right],
+          ["left", words.left],
         ]}
         onChoose={(value) => {
           setSide(value)
@@ -68,19 +64,19 @@ export function TiltSensor() {
       />
       <p className="tilt-now" data-steady={steady}>
         {tilt === null
-          ? "Not zeroed yet"
-          : `Slope ${said(tenth(tilt.slope), "angle", units)}, cant ${said(tenth(tilt.cant), "angle", units)}`}
-        <span>{steady ? "at rest" : state === "asking" ? "asking…" : "moving…"}</span>
+          ? words.notZeroed
+          : words.now(said(tenth(tilt.slope), "angle", units), said(tenth(tilt.cant), "angle", units))}
+        <span>{steady ? words.atRest : state === "asking" ? words.asking : words.moving}</span>
       </p>
       <div className="measure-buttons">
         <button type="button" aria-disabled={!steady} onClick={() => steady && setAskew(!setZero(side))}>
-          {zero === null ? "Set zero" : "Set zero again"}
+          {zero === null ? words.setZero : words.setZeroAgain}
         </button>
         <button type="button" aria-disabled={!steady || zero === null} onClick={() => steady && take()}>
-          Take the tilt
+          {words.take}
         </button>
         <button type="button" onClick={stop}>
-          Sensor off
+          {words.off}
         </button>
       </div>
       <Problem text={askew ? readingSteps.sensor.askew : null} />

@@ -1,6 +1,7 @@
 import type { NamedPoint } from "../../scene/measure"
 import { measureFields } from "../../scene/measure/fields"
 import type { Measurement, Scene } from "../../scene/schema"
+import { measureSheet } from "../../words/measureSheet"
 import type { ReadingDraft } from "./drafts"
 import { editedPlace } from "./editing"
 
@@ -37,9 +38,9 @@ export function missing(draft: ReadingDraft, points: readonly NamedPoint[]): str
   const numbers = wanted.filter((name) => values[name] === undefined).map((name) => measureFields[name].label)
   const open =
     point === OWN_POINT
-      ? [0, 1, 2].some((k) => values[`at${k}`] === undefined)
+      ? ["at0", "at1", "at2"].some((key) => values[key] === undefined)
       : !points.some(({ key }) => key === point)
-  return [...numbers, ...(isPlaced(kind) && open ? ["the point"] : [])]
+  return [...numbers, ...(isPlaced(kind) && open ? [measureSheet.take.thePoint] : [])]
 }
 
 /** The reading of a draft that misses nothing. */

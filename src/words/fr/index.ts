@@ -23,6 +23,7 @@ import { limbFaults } from "./limbFaults"
 import { links } from "./links"
 import { meanings } from "./meanings"
 import { measureNames } from "./measureNames"
+import { measureSheet } from "./measureSheet"
 import { nudge } from "./nudge"
 import { nudgeNames } from "./nudgeNames"
 import { numbersTable } from "./numbersTable"
@@ -72,6 +73,7 @@ export const french = {
   links,
   meanings,
   measureNames,
+  measureSheet,
   nudge,
   nudgeNames,
   numbersTable,
