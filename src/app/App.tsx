@@ -1,74 +1,56 @@
-import { lazy, Suspense, useCallback, useState } from "react"
 import { BalanceSheet } from "../panels/BalanceSheet"
 import { BigFigures } from "../panels/BigFigures"
 import { PoseStrip } from "../panels/PoseStrip"
-import { pickOther } from "../files/openFile"
 import { useBench, useLive } from "../state/useBench"
+import { page } from "../words/page"
 import "./layout.css"
 import "./buttons.css"
 import "./figuresPlace.css"
 import "./small.css"
 import { DropTarget } from "./DropTarget"
 import { Header } from "./Header"
+import { Later, withLater } from "./later"
 import { NoticeBar } from "./NoticeBar"
 import { Sheet } from "./Sheet"
 import { Spoken } from "./Spoken"
 import { Stage } from "./Stage"
 import { useFocusBack } from "./useFocusBack"
 
-const Compare = lazy(() => import("../panels/Compare"))
-const Fixes = lazy(() => import("../panels/Fixes"))
-const LessonRoom = lazy(() => import("./LessonRoom"))
-const Settings = lazy(() => import("../panels/Settings"))
-
 /** The page: the picture first and large, its three figures, the pose, and the sheet beside it. */
 export function App() {
-  const [settings, setSettings] = useState(false)
   const bench = useBench()
-  const openSettings = useCallback(() => setSettings(true), [])
   const lesson = useLive((state) => state.lesson)
   useFocusBack(lesson !== null)
   return (
     <>
-      {lesson !== null && (
-        <Suspense fallback={null}>
-          <LessonRoom asked={lesson} />
-        </Suspense>
-      )}
+      {lesson !== null && <Later>{({ LessonRoom }) => <LessonRoom asked={lesson} />}</Later>}
       <div className="bench" inert={lesson !== null}>
-        <Header onSettings={openSettings} />
+        <Header />
         <main className="bench-main">
-          <section className="bench-picture" aria-label="The bow">
+          <section className="bench-picture" aria-label={page.bow}>
             <Stage />
             <div className="bench-figures">
               <BigFigures />
             </div>
             <NoticeBar />
           </section>
-          <section className="bench-pose" aria-label="How the bow is held">
+          <section className="bench-pose" aria-label={page.held}>
             <PoseStrip />
           </section>
           <Sheet
             balance={
               <>
-                <Suspense fallback={<div className="compare-room" />}>
-                  <Compare onPick={() => pickOther(bench)} />
-                </Suspense>
+                <Later waiting={<div className="compare-room" />}>
+                  {({ Compare }) => <Compare onPick={() => withLater(bench, ({ pickOther }) => pickOther(bench))} />}
+                </Later>
                 <BalanceSheet />
-                <Suspense fallback={null}>
-                  <Fixes />
-                </Suspense>
+                <Later>{({ Fixes }) => <Fixes />}</Later>
               </>
             }
           />
         </main>
         <Spoken />
         <DropTarget />
-        {settings && (
-          <Suspense fallback={null}>
-            <Settings onClose={() => setSettings(false)} />
-          </Suspense>
-        )}
       </div>
     </>
   )

@@ -3,10 +3,11 @@ import { bringBack, discardKept } from "../commands/keptWork"
 import { timeText } from "../describe/timeText"
 import type { KeptWork } from "../state/setAside"
 import { useBench, useLive } from "../state/useBench"
+import { keptMenu as words } from "../words/keptMenu"
 import "./keptMenu.css"
 
 /** Unsaved work that made room for another scene: a way back to each, or a way to be rid of it. */
-export default function KeptMenu() {
+export function KeptMenu() {
   const bench = useBench()
   const list = useLive((state) => state.setAside)
   const opener = useRef<HTMLButtonElement>(null)
@@ -22,34 +23,32 @@ export default function KeptMenu() {
     menu.current?.hidePopover()
     keepFocus()
     const done = bringBack.run(bench, { work, now: Date.now() })
-    if (done.ok) bench.say(`${work.scene.name} is back`)
-    else bench.setView({ notice: { tone: "problem", text: "That work was not brought back.", errors: done.errors } })
+    if (done.ok) bench.say(words.isBack(work.scene.name))
+    else bench.setView({ notice: { tone: "problem", text: words.notBack, errors: done.errors } })
   }
   const discard = (work: KeptWork) => {
     keepFocus()
     discardKept.run(bench, work)
-    bench.say(`${work.scene.name} discarded; Undo brings it back`)
+    bench.say(words.isGone(work.scene.name))
   }
   return (
     <>
       <button type="button" ref={opener} popoverTarget={id}>
-        Kept work
+        {words.title}
       </button>
       <div id={id} ref={menu} popover="auto" className="bar-menu kept-menu">
-        <p>
-          Unsaved work that made room for another bow. It stays in this browser until you bring it back or discard it.
-        </p>
+        <p>{words.about}</p>
         <ul>
           {list.map((work) => (
             <li key={`${work.at} ${work.scene.name}`}>
               <span className="kept-name">{work.scene.name}</span>
               <span className="kept-time">{timeText(work.at)}</span>
               <span className="kept-actions">
-                <button type="button" aria-label={`Bring back ${work.scene.name}`} onClick={() => bring(work)}>
-                  Bring it back
+                <button type="button" aria-label={words.bringBackThis(work.scene.name)} onClick={() => bring(work)}>
+                  {words.bringBack}
                 </button>
-                <button type="button" aria-label={`Discard ${work.scene.name}`} onClick={() => discard(work)}>
-                  Discard
+                <button type="button" aria-label={words.discardThis(work.scene.name)} onClick={() => discard(work)}>
+                  {words.discard}
                 </button>
               </span>
             </li>

@@ -11,6 +11,7 @@ import type { Bench, BenchState } from "../state/bench"
 import { createFrameStore, soon } from "../state/frame"
 import type { LessonAsked } from "../state/lesson"
 import { BenchContext, useBench, useLive } from "../state/useBench"
+import { files } from "../words/files"
 import { BigPicture } from "./BigPicture"
 import { NoticeBar } from "./NoticeBar"
 import { Spoken } from "./Spoken"
@@ -74,7 +75,7 @@ function Shown({ asked, onLeave }: { asked: AskedOne; onLeave(): void }) {
       if (!wanted) return
       if (staged.ok) return setPlayer(createPlayer(staged.value, state.preferences))
       const name = asked.kind === "shipped" ? asked.id : asked.kind === "file" ? asked.name : state.scene.name
-      const text = `The lesson “${name}” was not opened; the bench is as it was.`
+      const text = files.lessonNotOpened(name)
       bench.setView({ lesson: null, notice: { tone: "problem", text, errors: staged.errors } })
     })
     return () => {

@@ -1,5 +1,6 @@
 import { errorLine } from "../scene/errors"
 import { useBench, useLive } from "../state/useBench"
+import { notices } from "../words/notices"
 import "./notice.css"
 
 /** More lines than this are counted, not listed. */
@@ -15,7 +16,7 @@ export function NoticeBar() {
   return (
     <div className={`notice notice-${tone}`} role={tone === "problem" ? "alert" : "status"}>
       <p>
-        {tone === "problem" && <strong className="notice-mark">Not done. </strong>}
+        {tone === "problem" && <strong className="notice-mark">{notices.notDone} </strong>}
         {text}
       </p>
       {errors.length > 0 && (
@@ -23,7 +24,7 @@ export function NoticeBar() {
           {errors.slice(0, LISTED).map((error) => (
             <li key={error.path + error.message}>{errorLine(error)}</li>
           ))}
-          {errors.length > LISTED && <li>and {errors.length - LISTED} more</li>}
+          {errors.length > LISTED && <li>{notices.more(errors.length - LISTED)}</li>}
         </ul>
       )}
       <p className="notice-actions">
@@ -39,7 +40,7 @@ export function NoticeBar() {
           </button>
         )}
         <button type="button" onClick={close}>
-          Close
+          {notices.close}
         </button>
       </p>
     </div>

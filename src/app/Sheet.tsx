@@ -1,48 +1,17 @@
-import {
-  type ComponentType,
-  type CSSProperties,
-  type KeyboardEvent,
-  lazy,
-  type ReactNode,
-  Suspense,
-  useState,
-} from "react"
-import { download } from "../files/saveFile"
+import { type CSSProperties, type KeyboardEvent, type ReactNode, useState } from "react"
+import { page } from "../words/page"
+import { Later } from "./later"
 import { tabStep } from "./tabStep"
 import "./sheetColumn.css"
 
-interface PageProps {
-  /** Offers a table as a file of this name. */
-  readonly onSave: (name: string, text: string) => void
-}
+/** The tabs in their order: the balance, then first the setup, then what is asked of it. */
+const names = ["Balance", "Rig", "Bow", "Sliders", "Draw", "Hills", "Find", "Measure", "Nudge"] as const
+type Name = (typeof names)[number]
+/** Those that are fetched when they are opened. */
+export type SheetName = Exclude<Name, "Balance">
 
-/** The sheets behind the balance, in the order of their tabs: first the setup, then what is asked of it. One line each. */
-const pages = {
-  Rig: lazy(() => import("../panels/RigSheet")),
-  Bow: lazy(() => import("../panels/BowSheet")),
-  Sliders: lazy(() => import("../panels/SlidersSheet")),
-  Draw: lazy(() => import("../panels/draw/DrawSheet")),
-  Hills: lazy(() => import("../panels/hills/HillsSheet")),
-  Find: lazy(() => import("./FindPage")),
-  Measure: lazy(() => import("../panels/measure/MeasureSheet")),
-  Nudge: lazy(() => import("../clinic/nudge/NudgeSheet")),
-} satisfies Record<string, ComponentType<PageProps>>
-
-type Name = "Balance" | keyof typeof pages
-const names = ["Balance", ...Object.keys(pages)] as Name[]
 /** Two full rows, whatever their number: every tab is in sight at every width. */
 const columns = Math.ceil(names.length / 2)
-
-const saveTable = (name: string, text: string) => download(`${name}.csv`, text, "text/csv;charset=utf-8")
-
-function Page({ name }: { name: keyof typeof pages }) {
-  const Shown: ComponentType<PageProps> = pages[name]
-  return (
-    <Suspense fallback={<p className="sheet-loading">Loading…</p>}>
-      <Shown onSave={saveTable} />
-    </Suspense>
-  )
-}
 
 /** The column beside the picture. The balance page stays in place when another is shown, so its numbers stay live. */
 export function Sheet({ balance }: { balance: ReactNode }) {
@@ -55,11 +24,11 @@ export function Sheet({ balance }: { balance: ReactNode }) {
     event.currentTarget.querySelectorAll<HTMLElement>("[role=tab]")[next]?.focus()
   }
   return (
-    <aside className="sheet" aria-label="Numbers and parts">
+    <aside className="sheet" aria-label={page.sheet}>
       <div
         className="sheet-tabs"
         role="tablist"
-        aria-label="Sheet"
+        aria-label={page.tabList}
         style={{ "--columns": columns } as CSSProperties}
         onKeyDown={step}
       >
@@ -74,7 +43,7 @@ export function Sheet({ balance }: { balance: ReactNode }) {
             tabIndex={name === shown ? 0 : -1}
             onClick={() => show(name)}
           >
-            {name}
+            {page.tabs[name]}
           </button>
         ))}
       </div>
@@ -87,7 +56,13 @@ export function Sheet({ balance }: { balance: ReactNode }) {
           aria-labelledby={`sheet-tab-${name}`}
           hidden={name !== shown}
         >
-          {name === "Balance" ? balance : name === shown && <Page name={name} />}
+          {name === "Balance"
+            ? balance
+            : name === shown && (
+                <Later waiting={<p className="sheet-loading">{page.loading}</p>}>
+                  {({ SheetPage }) => <SheetPage name={name} />}
+                </Later>
+              )}
         </div>
       ))}
     </aside>

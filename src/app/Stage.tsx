@@ -5,6 +5,7 @@ import type { CameraPreset } from "../state/bench"
 import { playedNow } from "../state/played"
 import { useBench, useLive } from "../state/useBench"
 import { FlatView } from "../viewflat/FlatView"
+import { page } from "../words/page"
 import "./stage.css"
 
 const View3d = lazy(() => import("../view3d/View3d"))
@@ -13,12 +14,7 @@ const HandleLayer = lazy(() => import("../handles/HandleLayer"))
 /** Which drawing the coach sees: the flat one stands until the 3D view has drawn, and for good where it cannot. */
 type Drawing = "loading" | "solid" | "flat"
 
-const presets: readonly { readonly name: CameraPreset; readonly label: string }[] = [
-  { name: "side", label: "Side" },
-  { name: "top", label: "Top" },
-  { name: "archer", label: "Archer's eye" },
-  { name: "free", label: "Free" },
-]
+const presets: readonly CameraPreset[] = ["side", "top", "archer", "free"]
 
 /** The picture of the bow with its handles. */
 export function Stage() {
@@ -58,14 +54,10 @@ export function Stage() {
           {drawing !== "loading" && <Ready />}
         </Suspense>
       )}
-      {failure !== null && (
-        <p className="stage-plain-notice">
-          This browser cannot draw in 3D ({failure}). The flat drawing shows the same bow; everything else works.
-        </p>
-      )}
-      <fieldset className="stage-views" aria-label="Look from">
+      {failure !== null && <p className="stage-plain-notice">{page.no3d(failure)}</p>}
+      <fieldset className="stage-views" aria-label={page.lookFrom}>
         {failure === null &&
-          presets.map(({ name, label }) => (
+          presets.map((name) => (
             <button
               key={name}
               type="button"
@@ -75,12 +67,12 @@ export function Stage() {
                 lookFrom.run(bench, name)
               }}
             >
-              {label}
+              {page.views[name]}
             </button>
           ))}
         {failure === null && (
           <button type="button" aria-pressed={drawing === "flat"} onClick={() => setDrawing("flat")}>
-            Flat drawing
+            {page.views.flat}
           </button>
         )}
       </fieldset>

@@ -1,4 +1,5 @@
 import type { Bench } from "../state/bench"
+import { files } from "../words/files"
 import { linkIn } from "./links"
 
 /** Takes the setup out of the address once it is on the bench, so that a reload goes on with the work instead. */
@@ -17,8 +18,4 @@ export function followLinks(bench: Bench): void {
   })
 }
 
-const AWAY = {
-  tone: "problem",
-  text: "The setup in the link was not opened: the part of the page that reads links could not be fetched. Is the network there?",
-  errors: [],
-} as const
+const AWAY = { tone: "problem", text: files.linkNotOpened, errors: [] } as const

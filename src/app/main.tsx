@@ -7,9 +7,10 @@ import { createFrameStore, soon } from "../state/frame"
 import { followReadings } from "../state/spreads"
 import { BenchContext } from "../state/useBench"
 import { language } from "../words/language"
+import { notices } from "../words/notices"
 import { App } from "./App"
 import { ErrorScreen } from "./ErrorScreen"
-import { listenForShortcuts } from "./shortcuts"
+import { later, onceLater } from "./later"
 import { sceneAsked, startBench } from "./start"
 import "./theme.css"
 import { followTheme } from "./theme"
@@ -25,12 +26,14 @@ async function start(host: HTMLElement): Promise<void> {
   document.documentElement.lang = language
   followTheme(bench.store)
   keepSafe(bench, storage, () => sceneAsked(location.search))
-  listenForShortcuts(bench)
+  onceLater(({ listenForShortcuts, followLinks, followLanguage }) => {
+    listenForShortcuts(bench)
+    followLinks(bench)
+    followLanguage(bench)
+  })
   whenReady(fetchRules)
-  whenReady(async () => (await import("./followLinks")).followLinks(bench))
-  whenReady(async () => (await import("./followLanguage")).followLanguage(bench))
   // Not in development: a kept page would hide every change from it.
-  if (import.meta.env.PROD) whenReady(async () => (await import("./offline/keepOffline")).keepOffline(bench))
+  if (import.meta.env.PROD) whenReady(async () => (await later()).keepOffline(bench))
   followReadings(bench, async () => (await import("../scene/measure")).appliedSpreads)
   const access = { bench, frames: createFrameStore(bench.store, soon) }
   createRoot(host).render(
@@ -42,11 +45,7 @@ async function start(host: HTMLElement): Promise<void> {
   )
 }
 
-const RULES_AWAY: Notice = {
-  tone: "problem",
-  text: "The part of the page that checks a whole setup could not be fetched. Numbers are checked all the same; a setup with added parts may not open again. Is the network there?",
-  errors: [],
-}
+const RULES_AWAY: Notice = { tone: "problem", text: notices.rulesAway, errors: [] }
 
 /** Runs `then` once the first view stands: what is fetched then does not delay it. */
 function whenReady(then: () => Promise<unknown>): void {

@@ -7,7 +7,6 @@ import { DONE } from "../commands/command"
 
 export const open: Command = {
   id: "open",
-  label: "Open…",
   shortcut: "mod+o",
   run(bench) {
     pickFile(bench)
@@ -17,7 +16,6 @@ export const open: Command = {
 
 export const save: Command = {
   id: "save",
-  label: "Save",
   shortcut: "mod+s",
   run(bench) {
     void saveFile(bench)

@@ -1,12 +1,11 @@
 import shippedFirst from "../../scenes/target-recurve-straight-bar.json"
 import { openScene } from "../commands/bench"
-import { bringBack } from "../commands/keptWork"
 import { timeText } from "../describe/timeText"
 import type { Autosave } from "../files/autosave"
 import { hasAutosave, layAutosaveAside } from "../files/autosaveWrite"
 import type { BrowserStore } from "../files/browserStore"
 import { readPreferences } from "../files/preferences"
-import { fetchShipped } from "../files/shipped"
+import { failure, type Result } from "../scene/errors"
 import type { Scene } from "../scene/schema"
 import { type Bench, createBench, type Notice } from "../state/bench"
 import type { FileRules } from "../state/check"
@@ -15,7 +14,9 @@ import type { LessonAsked } from "../state/lesson"
 import type { OtherSetup } from "../state/compared"
 import { sameValue } from "../state/same"
 import { type KeptWork, without, withWork } from "../state/setAside"
-import { fetchLinked, linkIn } from "./links"
+import { notices } from "../words/notices"
+import { later, withLater } from "./later"
+import { linkIn } from "./links"
 
 /**
  * What a first visitor sees. It is a shipped file in the form the bench saves, which a test holds it to, so it needs no
@@ -50,13 +51,13 @@ export async function startBench(store: BrowserStore, search: string, rules: Fil
     const opened = openScene.run(bench, { scene, fileName, saved: !unsaved })
     const offer = standAside(bench, without(aside, last))
     if (!opened.ok || !unsaved) return offer
-    const back = `Your unsaved work from ${timeText(at)} is back.`
+    const back = notices.back(timeText(at))
     return offer === null ? said(back) : { ...offer, text: `${back} ${offer.text}` }
   }
   if (asked === null || (last?.unsaved && last.source === asked)) {
     bench.setView({ notice: goOn() })
   } else {
-    const fetched = await (link === null ? fetchShipped(asked) : fetchLinked(link))
+    const fetched = await fetchAsked(asked, link)
     const opened = fetched.ok
       ? openScene.run(bench, { scene: fetched.value, fileName: null, saved: link === null })
       : fetched
@@ -65,8 +66,7 @@ export async function startBench(store: BrowserStore, search: string, rules: Fil
       bench.setView({ notice: standAside(bench, left ? withWork(aside, last) : aside) })
     } else {
       goOn()
-      const text = "The scene in the address was not opened."
-      bench.setView({ notice: { tone: "problem", text, errors: opened.errors } })
+      bench.setView({ notice: { tone: "problem", text: notices.addressNotOpened, errors: opened.errors } })
     }
   }
   bench.store.setState({ history: NO_HISTORY })
@@ -75,15 +75,27 @@ export async function startBench(store: BrowserStore, search: string, rules: Fil
   return bench
 }
 
+/** The setup of a link, or the scene of a name. Never rejects. */
+async function fetchAsked(name: string, link: string | null): Promise<Result<Scene>> {
+  try {
+    const { fetchLinked, fetchShipped } = await later()
+    return await (link === null ? fetchShipped(name) : fetchLinked(link))
+  } catch {
+    return failure({ code: "not-a-scene", path: "", message: notices.partAway })
+  }
+}
+
 /** Lays unsaved work beside the bench and says so, with the latest to be had at once. */
 function standAside(bench: Bench, setAside: readonly KeptWork[]): Notice | null {
   bench.store.setState({ setAside })
   const [work, ...more] = setAside
   if (work === undefined) return null
-  const others = more.length === 0 ? "" : ` and ${more.length} more`
   return {
-    ...said(`Unsaved work from ${timeText(work.at)}${others} is kept.`),
-    offer: { label: "Bring it back", run: () => void bringBack.run(bench, { work, now: Date.now() }) },
+    ...said(notices.kept(timeText(work.at), more.length)),
+    offer: {
+      label: notices.bringBack,
+      run: () => withLater(bench, ({ bringBack }) => bringBack.run(bench, { work, now: Date.now() })),
+    },
   }
 }
 
@@ -97,11 +109,7 @@ interface LastWork {
 
 const NOTHING: LastWork = { last: null, aside: [], compared: null }
 
-const UNREAD: Notice = {
-  tone: "problem",
-  text: "Earlier work is kept in this browser, but the part of the page that reads it could not be fetched. Reload when the network is there.",
-  errors: [],
-}
+const UNREAD: Notice = { tone: "problem", text: notices.unread, errors: [] }
 
 /** What the browser has kept; null when the reader could not be fetched, and what is kept is then safe from autosaves. */
 async function lastWork(store: BrowserStore): Promise<LastWork | null> {

@@ -1,12 +1,11 @@
-import type { Scene, Target } from "../scene/schema"
-import { newScene } from "../scene/templates"
-import { type CameraPreset, hasUnsavedChanges } from "../state/bench"
-import type { Overlay, Preferences } from "../state/preferences"
-import { type Command, DONE } from "./command"
+import type { Scene } from "../scene/schema"
+import type { CameraPreset } from "../state/bench"
+import { acts } from "../words/acts"
+import { type Command, DONE, type NamedCommand } from "./command"
 
-const walk = (id: "undo" | "redo", label: string, shortcut: string, enabled: Command["enabled"]): Command => ({
+const walk = (id: "undo" | "redo", shortcut: string, enabled: Command["enabled"]): NamedCommand => ({
   id,
-  label,
+  label: acts[id],
   shortcut,
   enabled,
   run(bench) {
@@ -15,91 +14,25 @@ const walk = (id: "undo" | "redo", label: string, shortcut: string, enabled: Com
   },
 })
 
-export const undo = walk(
-  "undo",
-  "Undo",
-  "mod+z",
-  ({ history, gesture }) => history.past.length > 0 || gesture?.entry != null,
-)
-export const redo = walk("redo", "Redo", "mod+shift+z", ({ history }) => history.future.length > 0)
-
-/** Starts over with a plain bow; what was on the bench is one undo away. */
-export const newBench: Command = {
-  id: "new",
-  label: "New",
-  run: (bench) => bench.load("new bow", newScene(), { fileName: null, saved: true }),
-}
+export const undo = walk("undo", "mod+z", ({ history, gesture }) => history.past.length > 0 || gesture?.entry != null)
+export const redo = walk("redo", "mod+shift+z", ({ history }) => history.future.length > 0)
 
 /** Puts a checked scene on the bench. */
 export const openScene: Command<{ scene: Scene; fileName: string | null; saved: boolean }> = {
   id: "open-scene",
-  label: "Open",
-  run: (bench, { scene, fileName, saved }) => bench.load(`opened ${scene.name}`, scene, { fileName, saved }),
+  run: (bench, { scene, fileName, saved }) => bench.load(acts.opened(scene.name), scene, { fileName, saved }),
 }
 
 export const rename: Command<{ name: string }> = {
   id: "rename",
-  label: "Name the setup",
   run: (bench, { name }) =>
-    bench.change("setup named", (draft) => {
+    bench.change(acts.named, (draft) => {
       draft.name = name
     }),
 }
 
-export const writeNotes: Command<{ notes: string }> = {
-  id: "write-notes",
-  label: "Notes",
-  run: (bench, { notes }) =>
-    bench.change("notes", (draft) => {
-      draft.notes = notes
-    }),
-}
-
-export const setHand: Command<{ hand: "right" | "left" }> = {
-  id: "set-hand",
-  label: "Handedness",
-  run: (bench, { hand }) =>
-    bench.change(`${hand}-handed`, (draft) => {
-      draft.bow.hand = hand
-    }),
-}
-
-/** Sets or, with undefined, drops one target. */
-export const setTarget: Command<{ target: Partial<Target> }> = {
-  id: "set-target",
-  label: "Target",
-  run(bench, { target }) {
-    return bench.change("target", (draft) => {
-      for (const [key, value] of Object.entries(target)) {
-        if (value === undefined) delete draft.target[key as keyof Target]
-        else Object.assign(draft.target, { [key]: value })
-      }
-    })
-  },
-}
-
-export const setPreferences: Command<Partial<Preferences>> = {
-  id: "set-preferences",
-  label: "Preferences",
-  run(bench, changes) {
-    bench.setPreferences(changes)
-    return DONE
-  },
-}
-
-export const toggleOverlay: Command<Overlay> = {
-  id: "toggle-overlay",
-  label: "Show or hide",
-  run(bench, overlay) {
-    const { show } = bench.store.getState().preferences
-    bench.setPreferences({ show: { ...show, [overlay]: !show[overlay] } })
-    return DONE
-  },
-}
-
 export const lookFrom: Command<CameraPreset> = {
   id: "look-from",
-  label: "Look from",
   run(bench, camera) {
     bench.setView({ camera })
     return DONE
@@ -109,7 +42,6 @@ export const lookFrom: Command<CameraPreset> = {
 /** Marks a part, by its path, in table and picture; null for none. */
 export const select: Command<string | null> = {
   id: "select",
-  label: "Select a part",
   run(bench, path) {
     bench.setView({ selected: path })
     return DONE
@@ -118,11 +50,8 @@ export const select: Command<string | null> = {
 
 export const hover: Command<string | null> = {
   id: "hover",
-  label: "Point at a part",
   run(bench, path) {
     if (bench.store.getState().hovered !== path) bench.setView({ hovered: path })
     return DONE
   },
 }
-
-export const unsaved = hasUnsavedChanges

@@ -3,17 +3,17 @@ import { asCompound, asRecurve, plainStringing } from "../scene/otherKind"
 import type { Bow, MountName } from "../scene/schema"
 import { newMount } from "../scene/templates"
 import type { Bench } from "../state/bench"
+import { edits } from "../words/edits"
 import type { Command } from "./command"
 
 /** Whether a recurve's string may lie on its limbs near brace. */
 export const setStringWrap: Command<{ wrap: boolean }> = {
   id: "set-string-wrap",
-  label: "String lies on the limbs",
   run(bench, { wrap }) {
     if (bench.store.getState().scene.bow.kind === "compound") {
-      return failure({ code: "not-allowed", path: "bow.stringWrap", message: "a compound's string lies on its cams" })
+      return failure({ code: "not-allowed", path: "bow.stringWrap", message: edits.compoundWrap })
     }
-    return bench.change(wrap ? "string lies on the limbs" : "string free of the limbs", (draft) => {
+    return bench.change(wrap ? edits.wrap : edits.noWrap, (draft) => {
       if (draft.bow.kind === "recurve") draft.bow.stringWrap = wrap
     })
   },
@@ -25,7 +25,6 @@ export const setStringWrap: Command<{ wrap: boolean }> = {
  */
 export const setBowKind: Command<{ kind: Bow["kind"] }> = {
   id: "set-bow-kind",
-  label: "Kind of bow",
   run(bench, { kind }) {
     const { bow } = bench.store.getState().scene
     if (bow.kind === kind) return { ok: true, value: undefined }
@@ -40,16 +39,15 @@ export const setBowKind: Command<{ kind: Bow["kind"] }> = {
 }
 
 const putBow = (bench: Bench, bow: Bow) =>
-  bench.change(`${bow.kind} bow`, (draft) => {
+  bench.change(edits.kinds[bow.kind], (draft) => {
     draft.bow = structuredClone(bow) as typeof draft.bow
   })
 
 /** Gives the bow a mount it has not got, where such mounts usually are. */
 export const addMount: Command<{ mount: MountName }> = {
   id: "add-mount",
-  label: "Add a mount",
   run(bench, { mount }) {
-    return bench.change(`${mount} mount added`, (draft) => {
+    return bench.change(edits.added(edits.mounts[mount]), (draft) => {
       draft.mounts[mount] ??= structuredClone(newMount[mount]) as (typeof draft.mounts)[typeof mount]
     })
   },

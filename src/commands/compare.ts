@@ -1,15 +1,16 @@
 import type { Scene } from "../scene/schema"
 import type { OtherSetup } from "../state/compared"
-import { type Command, DONE } from "./command"
+import { compare as words } from "../words/compare"
+import { type Command, DONE, type NamedCommand } from "./command"
 
 /** Keeps the setup on the bench as it is now, to be compared with whatever it becomes. */
-export const holdToCompare: Command = {
+export const holdToCompare: NamedCommand = {
   id: "hold-to-compare",
-  label: "Hold to compare",
+  label: words.hold,
   run(bench) {
     const { scene } = bench.store.getState()
     bench.setView({ compared: { name: scene.name, scene } })
-    bench.say("Held to compare")
+    bench.say(words.held)
     return DONE
   },
 }
@@ -17,34 +18,33 @@ export const holdToCompare: Command = {
 /** Compares with a setup from elsewhere: a file, a link, the log. The scene is a checked one. */
 export const compareWith: Command<{ name: string; scene: Scene }> = {
   id: "compare-with",
-  label: "Compare with another setup",
   run(bench, { name, scene }) {
     bench.setView({ compared: { name, scene } })
-    bench.say(`Compared with ${name}`)
+    bench.say(words.heldThis(name))
     return DONE
   },
 }
 
 /** Puts the held setup on the bench, as one undo step, and holds the one that was there. */
-export const swapCompared: Command = {
+export const swapCompared: NamedCommand = {
   id: "swap-compared",
-  label: "Swap the two setups",
+  label: words.swap,
   enabled: ({ compared }) => compared !== null,
   run(bench) {
     const { compared, scene, fileName } = bench.store.getState()
     if (compared === null) return DONE
     const { pose } = scene
-    const swapped = bench.load("setups swapped", { ...compared.scene, pose }, { fileName, saved: false })
+    const swapped = bench.load(words.swapped, { ...compared.scene, pose }, { fileName, saved: false })
     if (!swapped.ok) return swapped
     bench.setView({ compared: { name: scene.name, scene } })
-    bench.say(`On the bench: ${compared.name}`)
+    bench.say(words.onBench(compared.name))
     return DONE
   },
 }
 
-export const stopComparing: Command = {
+export const stopComparing: NamedCommand = {
   id: "stop-comparing",
-  label: "Stop comparing",
+  label: words.stop,
   enabled: ({ compared }) => compared !== null,
   run(bench) {
     bench.setView({ compared: null })
@@ -55,7 +55,6 @@ export const stopComparing: Command = {
 /** Shows a setup beside the present one for as long as it is looked at in a list; null when it no longer is. */
 export const peek: Command<OtherSetup | null> = {
   id: "peek",
-  label: "Look at another setup",
   run(bench, other) {
     if (bench.store.getState().peeked !== other) bench.setView({ peeked: other })
     return DONE

@@ -7,7 +7,6 @@ import { nowhere } from "./parts"
 /** Puts parts into chains and takes others out, one edit after the other, all or none: one change. */
 export const editChains: Command<{ label: string; edits: readonly ChainEdit[] }> = {
   id: "edit-chains",
-  label: "Put in or take out parts",
   run(bench, { label, edits }) {
     const { scene } = bench.store.getState()
     const lost = edits.find(({ chain }) => chainAt(scene, chain) === undefined)

@@ -2,6 +2,7 @@ import { failure } from "../scene/errors"
 import type { Asked, FindQuestion } from "../scene/find"
 import { type Kit, kitSections } from "../scene/kit"
 import type { MountName, RigEntry, Scene } from "../scene/schema"
+import { edits } from "../words/edits"
 import type { Command } from "./command"
 import { peek } from "./compare"
 
@@ -62,10 +63,9 @@ export const beforeTrying = (
 /** Puts a found rig on the bow as one undo step; refused for another bow than it was searched for. */
 export const trySetup: Command<FoundRig & { readonly name: string }> = {
   id: "try-setup",
-  label: "Try this setup",
   run(bench, { name, ...found }) {
     if (!stillFits(found, bench.store.getState().scene)) {
-      return failure({ code: "not-allowed", path: "", message: "the bow has changed since the search; search again" })
+      return failure({ code: "not-allowed", path: "", message: edits.otherBow })
     }
     bench.setView({ peeked: null })
     return bench.change(name, (draft) => {
@@ -77,10 +77,9 @@ export const trySetup: Command<FoundRig & { readonly name: string }> = {
 /** Shows a found rig beside the present one for as long as it is looked at; null takes it away again. */
 export const compareSetup: Command<FoundRig | null> = {
   id: "compare-setup",
-  label: "Compare with this setup",
   run(bench, found) {
     if (found === null) return peek.run(bench, null)
     const { scene } = bench.store.getState()
-    return peek.run(bench, { name: "the found setup", scene: { ...scene, rig: [...found.rig] } })
+    return peek.run(bench, { name: edits.foundSetup, scene: { ...scene, rig: [...found.rig] } })
   },
 }

@@ -2,6 +2,7 @@ import { failure } from "../scene/errors"
 import { applyHang, type FlattestHang } from "../scene/hills"
 import type { Scene } from "../scene/schema"
 import { sameButPose } from "../state/same"
+import { edits } from "../words/edits"
 import type { Command } from "./command"
 
 /**
@@ -11,13 +12,12 @@ import type { Command } from "./command"
  */
 export const hangWeight: Command<{ asked: Scene; answer: FlattestHang; name: string }> = {
   id: "hang-weight",
-  label: "Try this hang",
   run(bench, { asked, answer, name }) {
     if (!sameButPose(asked, bench.store.getState().scene)) {
-      return failure({ code: "not-allowed", path: "", message: "the bow has changed since the search; search again" })
+      return failure({ code: "not-allowed", path: "", message: edits.otherBow })
     }
     const { rig } = applyHang(asked, answer)
-    return bench.change(`swing weight hung: ${name}`, (draft) => {
+    return bench.change(edits.swingHung(name), (draft) => {
       draft.rig = structuredClone(rig) as typeof draft.rig
     })
   },

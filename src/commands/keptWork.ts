@@ -1,5 +1,6 @@
 import { hasUnsavedChanges } from "../state/bench"
 import { type KeptWork, without, withWork } from "../state/setAside"
+import { keptMenu as words } from "../words/keptMenu"
 import type { Command } from "./command"
 
 /**
@@ -8,12 +9,11 @@ import type { Command } from "./command"
  */
 export const bringBack: Command<{ work: KeptWork; now: number }> = {
   id: "bring-back",
-  label: "Bring it back",
   run(bench, { work, now }) {
     const state = bench.store.getState()
     const rest = without(state.setAside, work)
     const { scene, fileName } = state
-    return bench.load(`${work.scene.name} brought back`, work.scene, {
+    return bench.load(words.broughtBack(work.scene.name), work.scene, {
       fileName: work.fileName,
       saved: false,
       setAside: hasUnsavedChanges(state) ? withWork(rest, { scene, fileName, at: now }) : rest,
@@ -24,6 +24,6 @@ export const bringBack: Command<{ work: KeptWork; now: number }> = {
 /** Throws away work that was set aside; one undo step. */
 export const discardKept: Command<KeptWork> = {
   id: "discard-kept",
-  label: "Discard",
-  run: (bench, work) => bench.keepAside(`${work.scene.name} discarded`, without(bench.store.getState().setAside, work)),
+  run: (bench, work) =>
+    bench.keepAside(words.discarded(work.scene.name), without(bench.store.getState().setAside, work)),
 }

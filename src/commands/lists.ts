@@ -2,6 +2,7 @@ import { failure, type Result } from "../scene/errors"
 import { validateScene } from "../scene/parse"
 import type { Scene } from "../scene/schema"
 import type { Bench } from "../state/bench"
+import { edits } from "../words/edits"
 
 /** The lists of a scene that a coach adds to: what was read off the real bow, and the setups that were tried. */
 type List = "measurements" | "log"
@@ -50,4 +51,4 @@ export function putEntry<L extends List>(
 }
 
 export const noSuchEntry = (list: List, place: number): Result<never> =>
-  failure({ code: "not-allowed", path: `${list}[${place}]`, message: "there is no such entry" })
+  failure({ code: "not-allowed", path: `${list}[${place}]`, message: edits.noEntry })

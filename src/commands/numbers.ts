@@ -7,6 +7,7 @@ import { type Slot, slotNamed } from "../scene/slots"
 import { explained } from "../scene/words"
 import type { Bench, Recipe } from "../state/bench"
 import { standingRules } from "../state/check"
+import { acts } from "../words/acts"
 import type { Command } from "./command"
 
 export interface NumberChange {
@@ -22,7 +23,6 @@ export interface NumberChange {
  */
 export const setNumbers: Command<{ label: string; changes: readonly NumberChange[]; paired?: boolean }> = {
   id: "set-numbers",
-  label: "Set numbers",
   run(bench, { label, changes, paired }) {
     const { scene, preferences } = bench.store.getState()
     const wanted = (paired ?? preferences.pairArms) ? withTwins(scene, changes) : changes
@@ -47,7 +47,6 @@ export const setNumbers: Command<{ label: string; changes: readonly NumberChange
 /** Sets one number. */
 export const setNumber: Command<NumberChange> = {
   id: "set-number",
-  label: "Set a number",
   run(bench, { key, value }) {
     const { scene } = bench.store.getState()
     const slot = slotNamed(scene, key)
@@ -62,7 +61,6 @@ export const setNumber: Command<NumberChange> = {
  */
 export const clearNumber: Command<{ key: string }> = {
   id: "clear-number",
-  label: "Clear a number",
   run(bench, { key }) {
     const { scene, preferences } = bench.store.getState()
     const slot = slotNamed(scene, key)
@@ -72,7 +70,7 @@ export const clearNumber: Command<{ key: string }> = {
       return failure(explained("missing", pathText(address), rangeWords(field, undefined)))
     }
     const twin = preferences.pairArms ? twinSlot(scene, slot) : undefined
-    return bench.change(`${slotTitle(scene, slot)} cleared`, (draft) => {
+    return bench.change(acts.cleared(slotTitle(scene, slot)), (draft) => {
       for (const { address, field, absent } of twin === undefined ? [slot] : [slot, twin]) {
         // The scene on the bench has its defaults written out, as a file that has been read has.
         if (field.fallback !== undefined) put(draft, address, field.fallback)
@@ -90,7 +88,7 @@ export function allowedValue({ field }: Pick<Slot, "field">, value: number): num
 }
 
 const noSuchNumber = (key: string): Result<never> =>
-  failure({ code: "not-allowed", path: key, message: "this scene has no such number" })
+  failure({ code: "not-allowed", path: key, message: acts.noSuchNumber })
 
 /** The same number on the other arm; none off the rig, where an accessory may be called "left" and another "right". */
 function twinSlot(scene: Scene, { key, address }: Slot): Slot | undefined {

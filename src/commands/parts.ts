@@ -1,24 +1,25 @@
-import { kindWords } from "../describe/partNames"
+import { kindOnMount, kindWords } from "../describe/partNames"
 import { type Address, chainAt, valueAt } from "../scene/address"
 import { failure, pathText, type Result } from "../scene/errors"
 import type { Arm, Element, MountName, PartOf, Scene } from "../scene/schema"
 import { newArm, newElement, newMount, newSideRod } from "../scene/templates"
 import type { Bench, Recipe } from "../state/bench"
+import { edits } from "../words/edits"
+import { partWords } from "../words/partWords"
 import type { Command } from "./command"
 
 /** The refusal of an address that names nothing. */
 export const nowhere = (address: Address): Result<never> =>
-  failure({ code: "not-allowed", path: pathText(address), message: "nothing stands there in this scene" })
+  failure({ code: "not-allowed", path: pathText(address), message: edits.nowhere })
 
 /** Adds a part to a chain, before the element at `index` or, without one, at its end. */
 export const addPart: Command<{ chain: Address; part: Element["part"]; index?: number }> = {
   id: "add-part",
-  label: "Add a part",
   run(bench, { chain, part, index }) {
     if (chainAt(bench.store.getState().scene, chain) === undefined) return nowhere(chain)
     const onArm = chain.at(-2) === "left" || chain.at(-2) === "right"
     const fresh: Element = part === "rod" && onArm ? { ...newSideRod } : { ...newElement[part] }
-    return bench.change(`${kindWords[part]} added`, (draft) => {
+    return bench.change(edits.added(kindWords[part]), (draft) => {
       const list = chainAt(draft as Scene, chain)
       list?.splice(index ?? list.length, 0, fresh)
     })
@@ -28,9 +29,8 @@ export const addPart: Command<{ chain: Address; part: Element["part"]; index?: n
 /** Puts a first, empty chain on a mount, making the mount where the bow has none. */
 export const addChain: Command<{ mount: MountName; part: Element["part"] }> = {
   id: "add-chain",
-  label: "Use a mount",
   run(bench, { mount, part }) {
-    return bench.change(`${mount} ${kindWords[part]} added`, (draft) => {
+    return bench.change(edits.added(kindOnMount(mount, part)), (draft) => {
       draft.mounts[mount] ??= structuredClone(newMount[mount]) as (typeof draft.mounts)[typeof mount]
       const entry = draft.rig.find((candidate) => candidate.mount === mount)
       if (entry === undefined) draft.rig.push({ mount, chain: [{ ...newElement[part] }] })
@@ -42,20 +42,18 @@ export const addChain: Command<{ mount: MountName; part: Element["part"] }> = {
 /** Removes the element, accessory or arm at an address. */
 export const removeItem: Command<{ address: Address; name: string }> = {
   id: "remove-item",
-  label: "Remove",
   run(bench, { address, name }) {
     if (valueAt(bench.store.getState().scene, address) === undefined) return nowhere(address)
-    return bench.change(`${name} removed`, remove(address))
+    return bench.change(edits.removed(name), remove(address))
   },
 }
 
 /** Moves an element or accessory by `by` places in its list; at the end of the list nothing happens. */
 export const moveItem: Command<{ address: Address; by: number; name: string }> = {
   id: "move-item",
-  label: "Move",
   run(bench, { address, by, name }) {
     if (!isListed(bench.store.getState().scene, address)) return nowhere(address)
-    return bench.change(`${name} moved`, (draft) => {
+    return bench.change(edits.moved(name), (draft) => {
       const [list, from] = place(draft, address)
       const to = from + by
       if (to < 0 || to >= list.length) return
@@ -68,12 +66,11 @@ export const moveItem: Command<{ address: Address; by: number; name: string }> =
 /** Puts a copy of an element or accessory after it. */
 export const duplicateItem: Command<{ address: Address; name: string }> = {
   id: "duplicate-item",
-  label: "Duplicate",
   run(bench, { address, name }) {
     const { scene } = bench.store.getState()
     if (!isListed(scene, address)) return nowhere(address)
     const found = valueAt(scene, address)
-    return bench.change(`${name} duplicated`, (draft) => {
+    return bench.change(edits.duplicated(name), (draft) => {
       const [list, index] = place(draft, address)
       list.splice(index + 1, 0, structuredClone(found))
     })
@@ -83,11 +80,10 @@ export const duplicateItem: Command<{ address: Address; name: string }> = {
 /** Gives a rig part its own label, or an accessory its name. Empty takes a part's label away. */
 export const renameItem: Command<{ address: Address; name: string }> = {
   id: "rename-item",
-  label: "Rename",
   run(bench, { address, name }) {
     const text = name.trim()
     if (!isListed(bench.store.getState().scene, address)) return nowhere(address)
-    return bench.change("renamed", (draft) => {
+    return bench.change(edits.renamed, (draft) => {
       const item = valueAt(draft as Scene, address) as { name?: string; label?: string; part?: string } | undefined
       if (item === undefined) return
       if (item.part === undefined) item.name = text
@@ -100,17 +96,16 @@ export const renameItem: Command<{ address: Address; name: string }> = {
 /** Gives a V-bar an arm on a side that has none: like the other arm where there is one. */
 export const addArm: Command<{ vbar: Address; side: "left" | "right" }> = {
   id: "add-arm",
-  label: "Add an arm",
   run(bench, { vbar, side }) {
     const other = side === "left" ? "right" : "left"
     const { scene } = bench.store.getState()
     const bar = valueAt(scene, vbar) as Partial<Element> | undefined
     if (bar?.part !== "vbar") return nowhere(vbar)
     if (bar[side] !== undefined) {
-      return failure({ code: "not-allowed", path: pathText([...vbar, side]), message: "this side has its arm already" })
+      return failure({ code: "not-allowed", path: pathText([...vbar, side]), message: edits.armThere })
     }
     const model = bar[other]
-    return bench.change(`${side} arm added`, (draft) => {
+    return bench.change(edits.added(partWords.armTitle(partWords.sides[side])), (draft) => {
       const bare = valueAt(draft as Scene, vbar) as Partial<Record<typeof side, Arm>>
       bare[side] = model === undefined ? newArm() : structuredClone(model)
     })
@@ -146,25 +141,23 @@ export const extenderIn = (chain: readonly Element[]): number =>
 /** Adds an extender at the root of a chain, or takes the first one away. */
 export const toggleExtender: Command<{ chain: Address }> = {
   id: "toggle-extender",
-  label: "Extender on or off",
   run(bench: Bench, { chain }) {
     const list = chainAt(bench.store.getState().scene, chain)
     if (list === undefined) return nowhere(chain)
     const at = extenderIn(list)
     return at < 0
       ? addPart.run(bench, { chain, part: "extender", index: 0 })
-      : removeItem.run(bench, { address: [...chain, at], name: "extender" })
+      : removeItem.run(bench, { address: [...chain, at], name: kindWords.extender })
   },
 }
 
 /** How a swing weight hangs: turning only in the bow's plane, or every way. */
 export const setJoint: Command<{ address: Address; joint: PartOf<"swing">["joint"] }> = {
   id: "set-joint",
-  label: "Joint of a swing weight",
   run(bench, { address, joint }) {
     const found = valueAt(bench.store.getState().scene, address) as Partial<Element> | undefined
     if (found?.part !== "swing") return nowhere(address)
-    return bench.change(`swing weight on a ${joint}`, (draft) => {
+    return bench.change(edits.swing[joint], (draft) => {
       const swing = valueAt(draft as Scene, address) as PartOf<"swing">
       swing.joint = joint
     })

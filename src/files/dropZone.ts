@@ -1,8 +1,8 @@
-import type { Bench } from "../state/bench"
-import { openFile } from "./openFile"
-
-/** Lets a scene file be dropped anywhere on the page; `over` says whether one hangs over it. Returns a stop function. */
-export function acceptDrops(bench: Bench, over: (hanging: boolean) => void): () => void {
+/**
+ * Lets a file be dropped anywhere on the page; `over` says whether one hangs over it, `take` gets it. Returns a stop
+ * function.
+ */
+export function acceptDrops(over: (hanging: boolean) => void, take: (file: File) => void): () => void {
   const hasFile = (event: DragEvent) => event.dataTransfer?.types.includes("Files") ?? false
   const drag = (event: DragEvent) => {
     if (!hasFile(event)) return
@@ -17,7 +17,7 @@ export function acceptDrops(bench: Bench, over: (hanging: boolean) => void): () 
     event.preventDefault()
     over(false)
     const file = event.dataTransfer?.files[0]
-    if (file !== undefined) void openFile(bench, file)
+    if (file !== undefined) take(file)
   }
   window.addEventListener("dragover", drag)
   window.addEventListener("dragleave", leave)

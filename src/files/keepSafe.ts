@@ -1,4 +1,5 @@
 import type { Bench } from "../state/bench"
+import { notices } from "../words/notices"
 import { writeAutosave, writeCompared, writeSetAside } from "./autosaveWrite"
 import type { BrowserStore } from "./browserStore"
 import { writePreferences } from "./preferences"
@@ -33,11 +34,7 @@ export function keepSafe(bench: Bench, store: BrowserStore, source: () => string
     if (kept || refused) return
     refused = true
     bench.setView({
-      notice: {
-        tone: "problem",
-        text: "This browser does not keep unsaved work (its storage is full or switched off). Save to a file before you leave.",
-        errors: [],
-      },
+      notice: { tone: "problem", text: notices.notKept, errors: [] },
     })
   }
   const stop = bench.store.subscribe((state) => {

@@ -3,6 +3,8 @@ import { compareWith } from "../commands/compare"
 import type { Result } from "../scene/errors"
 import type { Scene } from "../scene/schema"
 import type { Bench } from "../state/bench"
+import { files } from "../words/files"
+import { localNumber } from "../words/numbers"
 
 /** Far above any scene; keeps a film dropped by mistake from being read into memory. */
 const MAX_BYTES = 2_000_000
@@ -19,23 +21,22 @@ export const compareFile = (bench: Bench, file: File): Promise<void> =>
   takeFile(bench, file, "compared", (scene) => compareWith.run(bench, { name: scene.name, scene }))
 
 async function takeFile(bench: Bench, file: File, done: "opened" | "compared", use: Use): Promise<void> {
+  const words = done === "opened" ? files.toOpen : files.toCompare
   const refuse = (text: string) => bench.setView({ notice: { tone: "problem", text, errors: [] } })
   if (file.size > MAX_BYTES) {
-    refuse(`“${file.name}” was not ${done}: it is ${Math.round(file.size / 1e6)} MB, a scene file is far below 2 MB.`)
+    refuse(words.tooBig(file.name, localNumber(String(Math.round(file.size / 1e6)))))
     return
   }
   let text: string
   try {
     text = await file.text()
   } catch {
-    refuse(`“${file.name}” could not be read.`)
+    refuse(files.unread(file.name))
     return
   }
   const reader = await import("./fileReader").catch(() => null)
   if (reader === null) {
-    refuse(
-      `“${file.name}” was not ${done}: the part of the page that reads files could not be fetched. Is the network there?`,
-    )
+    refuse(words.readerAway(file.name))
     return
   }
   if (done === "opened" && (await reader.openedAsKit(bench, file.name, text).catch(() => false))) return
@@ -44,15 +45,11 @@ async function takeFile(bench: Bench, file: File, done: "opened" | "compared", u
   const used = parsed.ok ? use(parsed.value) : parsed
   if (used.ok) {
     bench.setView({ notice: null })
-    if (done === "opened") bench.say(`Opened ${file.name}`)
+    if (done === "opened") bench.say(files.opened(file.name))
     return
   }
   bench.setView({
-    notice: {
-      tone: "problem",
-      text: `“${file.name}” was not ${done}; the bench is as it was.`,
-      errors: used.errors,
-    },
+    notice: { tone: "problem", text: words.wrong(file.name), errors: used.errors },
   })
 }
 

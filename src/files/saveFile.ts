@@ -1,5 +1,6 @@
 import type { Scene } from "../scene/schema"
 import type { Bench } from "../state/bench"
+import { files } from "../words/files"
 
 /** A name that every file system takes, from what the coach called the setup. */
 export function fileNameFor(name: string): string {
@@ -11,7 +12,7 @@ export function fileNameFor(name: string): string {
     .replace(/^-/, "")
     .slice(0, 80)
     .replace(/-$/, "")
-  return `${plain === "" ? "bow" : plain}.json`
+  return `${plain === "" ? files.unnamed : plain}.json`
 }
 
 /** `name` with `.json` at its end and nothing printable that a file system refuses. */
@@ -29,7 +30,7 @@ export async function saveFile(bench: Bench, fileName?: string): Promise<void> {
   const name = withJson(fileName ?? known ?? fileNameFor(scene.name))
   download(name, serializeScene(scene), "application/json")
   bench.markSaved(name)
-  bench.say(`Saved as ${name}`)
+  bench.say(files.savedAs(name))
 }
 
 /** The file's own layout; where that cannot be fetched any more, plain JSON, which opens just as well. */

@@ -1,5 +1,8 @@
 import { failure, type Result } from "../scene/errors"
 import type { Scene } from "../scene/schema"
+import { files } from "../words/files"
+
+const words = files.scene
 
 export interface ShippedScene {
   /** File name in `scenes/`, without `.json`: what `?scene=` takes. */
@@ -23,14 +26,14 @@ export async function listed(folder: string): Promise<readonly ShippedScene[]> {
 /** One shipped scene by its name in `scenes/`. Never rejects: what goes wrong is an error with the name in it. */
 export async function fetchShipped(id: string): Promise<Result<Scene>> {
   const name = id.replace(/\.json$/, "")
-  const missing = (why: string) => failure({ code: "not-a-scene" as const, path: "", message: `scene "${id}" ${why}` })
-  if (!/^[\w-]+$/.test(name)) return missing("is not the name of a scene that comes with the bench")
+  const missing = (why: (id: string) => string) => failure({ code: "not-a-scene" as const, path: "", message: why(id) })
+  if (!/^[\w-]+$/.test(name)) return missing(words.noName)
   try {
     const response = await fetch(`scenes/${name}.json`)
-    if (!response.ok) return missing("does not come with the bench")
+    if (!response.ok) return missing(words.unknown)
     const { parseScene } = await import("../scene/parse")
     return parseScene(await response.text())
   } catch {
-    return missing("could not be fetched; is the network there?")
+    return missing(words.away)
   }
 }

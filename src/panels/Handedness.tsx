@@ -1,4 +1,4 @@
-import { setHand } from "../commands/bench"
+import { setHand } from "../commands/setup"
 import { useBench, useLive } from "../state/useBench"
 import { Choice } from "./Choice"
 import { useProblem } from "./Problem"

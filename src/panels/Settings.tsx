@@ -1,5 +1,5 @@
 import { useEffect, useRef } from "react"
-import { setPreferences, toggleOverlay } from "../commands/bench"
+import { setPreferences, toggleOverlay } from "../commands/preferences"
 import { type Overlay, overlays } from "../state/preferences"
 import { useBench, useLive } from "../state/useBench"
 import { type Language, languages } from "../words/language"

@@ -21,6 +21,7 @@ import type { Played } from "./played"
 import { defaultPreferences, type Preferences } from "./preferences"
 import { sameValue } from "./same"
 import type { KeptWork } from "./setAside"
+import { acts } from "../words/acts"
 
 enablePatches()
 
@@ -181,7 +182,7 @@ export function createBench(
     if (gesture !== null) setState({ gesture: null, scene: gesture.base, evaluation: gesture.baseEvaluation })
   }
 
-  const walk = (step: typeof stepBack, side: "before" | "after", word: string) => {
+  const walk = (step: typeof stepBack, side: "before" | "after", done: (change: string) => string) => {
     commit()
     const state = getState()
     const walked = step(state.history, state.scene)
@@ -191,7 +192,7 @@ export function createBench(
     if (!checked.ok) return
     const { scene, history, entry } = walked
     setState({ ...entry.file?.[side], scene, evaluation: checked.value, history })
-    say(`${word}: ${entry.label}`)
+    say(done(entry.label))
   }
 
   return {
@@ -204,8 +205,8 @@ export function createBench(
     },
     commit,
     cancel,
-    undo: () => walk(stepBack, "before", "Undone"),
-    redo: () => walk(stepForward, "after", "Redone"),
+    undo: () => walk(stepBack, "before", acts.undone),
+    redo: () => walk(stepForward, "after", acts.redone),
     load(label, scene, { fileName, saved, setAside }) {
       const checked = check(scene)
       if (!checked.ok) return checked

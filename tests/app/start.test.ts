@@ -98,7 +98,7 @@ describe("with a scene in the address the bench starts", () => {
       text: expect.stringMatching(/^Unsaved work from .*2030.* is kept\.$/),
     })
     notice?.offer?.run()
-    expect(numberOn(bench, ROD)).toBe(570)
+    await vi.waitFor(() => expect(numberOn(bench, ROD)).toBe(570))
     expect(bench.store.getState().fileName).toBe("mine.json")
     expect(hasUnsavedChanges(bench.store.getState())).toBe(true)
     bench.undo()
@@ -144,7 +144,7 @@ describe("work that was set aside", () => {
     expect(numberOn(again, ROD)).toBe(610)
     expect(notice(again)?.text).toMatch(/^Your unsaved work from .* is back\. Unsaved work from .*2030.* is kept\.$/)
     notice(again)?.offer?.run()
-    expect(numberOn(again, ROD)).toBe(570)
+    await vi.waitFor(() => expect(numberOn(again, ROD)).toBe(570))
     expect(again.store.getState().fileName).toBe("mine.json")
     expect(aside(again)).toEqual([shipped("beginner-one-rod").name])
   })

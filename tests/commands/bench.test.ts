@@ -1,10 +1,14 @@
 import { describe, expect, test } from "vitest"
-import * as commands from "../../src/commands/bench"
+import * as onBench from "../../src/commands/bench"
+import * as preferences from "../../src/commands/preferences"
+import * as setup from "../../src/commands/setup"
 import { setNumber } from "../../src/commands/numbers"
 import { newScene } from "../../src/scene/templates"
 import { hasUnsavedChanges } from "../../src/state/bench"
 import { defaultPreferences } from "../../src/state/preferences"
 import { DONE, fullBench, fullScene, numberOn, sceneOn, stepsOn } from "../state/benches"
+
+const commands = { ...onBench, ...setup, ...preferences }
 
 test("undo and redo can be done exactly when there is something to walk to", () => {
   const bench = fullBench()

@@ -1,4 +1,5 @@
 import type { Bench } from "../../state/bench"
+import { offline } from "../../words/offline"
 
 /** A page that stays open for days looks for a new version when it is looked at again, at most this often, ms. */
 const LOOK_EVERY = 3_600_000
@@ -33,10 +34,10 @@ function offer(bench: Bench, waiting: ServiceWorker): void {
   bench.setView({
     notice: {
       tone: "info",
-      text: "A newer version of the bench is ready. It opens the next time, or now: your work stays.",
+      text: offline.newer,
       errors: [],
       offer: {
-        label: "Open it now",
+        label: offline.openNow,
         run() {
           navigator.serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true })
           waiting.postMessage("take over")

@@ -1,5 +1,6 @@
 import { useId, useState } from "react"
-import { rename, writeNotes } from "../../commands/bench"
+import { rename } from "../../commands/bench"
+import { writeNotes } from "../../commands/setup"
 import { problemText } from "../../describe/problemText"
 import { useBench, useLive } from "../../state/useBench"
 import { Problem } from "../Problem"

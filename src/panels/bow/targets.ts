@@ -1,4 +1,4 @@
-import { setTarget } from "../../commands/bench"
+import { setTarget } from "../../commands/setup"
 import type { Result } from "../../scene/errors"
 import type { Evaluation } from "../../scene/evaluate"
 import type { Target } from "../../scene/schema"

@@ -1,4 +1,4 @@
-import { setPreferences } from "../../commands/bench"
+import { setPreferences } from "../../commands/preferences"
 import { useBench, useLive } from "../../state/useBench"
 import { Check } from "../Check"
 

@@ -1,19 +1,24 @@
 import type * as english from "../all"
+import { acts } from "./acts"
 import { bar } from "./bar"
 import { beside } from "./beside"
 import { bowLength } from "./bowLength"
 import { cautions } from "./cautions"
+import { compare } from "./compare"
 import { described } from "./described"
 import { draw } from "./draw"
 import { drawn } from "./drawn"
+import { edits } from "./edits"
 import { fieldNames } from "./fieldNames"
 import { fileFaults } from "./fileFaults"
+import { files } from "./files"
 import { findFaults } from "./findFaults"
 import { findSheet } from "./findSheet"
 import { handle } from "./handle"
 import { hangFaults } from "./hangFaults"
 import { hill } from "./hill"
 import { hills } from "./hills"
+import { keptMenu } from "./keptMenu"
 import { kitFaults } from "./kitFaults"
 import { kitNames } from "./kitNames"
 import { lessonFaults } from "./lessonFaults"
@@ -24,9 +29,12 @@ import { links } from "./links"
 import { meanings } from "./meanings"
 import { measureNames } from "./measureNames"
 import { measureSheet } from "./measureSheet"
+import { notices } from "./notices"
 import { nudge } from "./nudge"
 import { nudgeNames } from "./nudgeNames"
 import { numbersTable } from "./numbersTable"
+import { offline } from "./offline"
+import { page } from "./page"
 import { partsTable } from "./partsTable"
 import { partWords } from "./partWords"
 import { picture } from "./picture"
@@ -41,6 +49,7 @@ import { rigSteps } from "./rigSteps"
 import { sceneFaults } from "./sceneFaults"
 import { search } from "./search"
 import { setupCard } from "./setupCard"
+import { stopped } from "./stopped"
 import { suggestion } from "./suggestion"
 import { takeAway } from "./takeAway"
 import { triedSetups } from "./triedSetups"
@@ -49,21 +58,26 @@ import { verdict } from "./verdict"
 
 /** The whole catalogue in French; a part that is missing here is a type error. */
 export const french = {
+  acts,
   bar,
   beside,
   bowLength,
   cautions,
+  compare,
   described,
   draw,
   drawn,
+  edits,
   fieldNames,
   fileFaults,
+  files,
   findFaults,
   findSheet,
   handle,
   hangFaults,
   hill,
   hills,
+  keptMenu,
   kitFaults,
   kitNames,
   lessonFaults,
@@ -74,9 +88,12 @@ export const french = {
   meanings,
   measureNames,
   measureSheet,
+  notices,
   nudge,
   nudgeNames,
   numbersTable,
+  offline,
+  page,
   partsTable,
   partWords,
   picture,
@@ -91,6 +108,7 @@ export const french = {
   sceneFaults,
   search,
   setupCard,
+  stopped,
   suggestion,
   takeAway,
   triedSetups,
