@@ -1,7 +1,10 @@
 import { findFaults as faults } from "../../words/findFaults"
+import { localNumber } from "../../words/numbers"
 import { sceneFaults } from "../../words/sceneFaults"
 import type { SceneError } from "../errors"
+import { targetFields } from "../fields"
 import { unsolvable } from "../limbErrors"
+import { bare, explained } from "../words"
 import type { SpaceFault } from "./space"
 
 /** Why there is nothing to search, in words, with its place in the question or the scene. */
@@ -10,11 +13,18 @@ export function spaceErrors(fault: SpaceFault): readonly SceneError[] {
     const failed = unsolvable(fault.failure)
     return failed.ok ? [] : failed.errors
   }
+  if (fault.why === "wrong-way-round") {
+    const { quantity } = targetFields[fault.key]
+    const words = sceneFaults.wrongWayRound(bare(fault.band[0], quantity), bare(fault.band[1], quantity))
+    return [explained("not-allowed", `target.${fault.key}`, words)]
+  }
   const [path, message] = placed(fault)
   return [{ code: "not-allowed", path, message }]
 }
 
-function placed(fault: Exclude<SpaceFault, { why: "limbs" }>): readonly [path: string, message: string] {
+function placed(
+  fault: Exclude<SpaceFault, { why: "limbs" | "wrong-way-round" }>,
+): readonly [path: string, message: string] {
   switch (fault.why) {
     case "no-mounts":
       return ["mounts", faults.noMounts]
@@ -30,12 +40,8 @@ function placed(fault: Exclude<SpaceFault, { why: "limbs" }>): readonly [path: s
       return ["always.vbar", faults.noVbar]
     case "no-front-rod":
       return ["always.frontRod", faults.noFrontRod]
-    case "wrong-way-round": {
-      const [from, to] = fault.band
-      return [`target.${fault.key}`, sceneFaults.wrongWayRound(String(from), String(to)).join("")]
-    }
     case "too-many":
-      return ["mostDiscs", faults.tooMany(fault.many.toExponential(1))]
+      return ["mostDiscs", faults.tooMany(localNumber(fault.many.toExponential(1)))]
     case "nothing":
       return ["", faults.nothing]
   }
