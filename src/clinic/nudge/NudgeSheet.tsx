@@ -1,10 +1,10 @@
 import { useEffect, useMemo, useState } from "react"
 import { holdToCompare } from "../../commands/compare"
 import { errorText } from "../../describe/errorText"
-import { nudgeCsv } from "../../describe/nudgeText"
+import { DROP_DECIMALS, nudgeCsv, turnPointText } from "../../describe/nudgeText"
 import "../../panels/sections.css"
 import "../../panels/sheet.css"
-import { stringHold } from "../../scene/nudge"
+import { anglesAt, stringHold } from "../../scene/nudge"
 import { beside } from "../../state/compared"
 import { useBench, useLive } from "../../state/useBench"
 import { nudge } from "../../words/nudge"
@@ -75,7 +75,18 @@ export default function NudgeSheet({ onSave }: Props) {
               </p>
             )}
             <Pictures bows={bows.value} motion={motion} alone={dropping} clock={clock} />
-            <PlayBar clock={clock} end={end} />
+            <PlayBar
+              clock={clock}
+              end={end}
+              tell={(time) =>
+                turnPointText(
+                  time,
+                  motion,
+                  bows.value.map(({ name, trace }) => [name, anglesAt(trace, time)] as const),
+                  dropping ? DROP_DECIMALS : undefined,
+                )
+              }
+            />
           </section>
           {dropping ? <Drops bows={bows.value} /> : <Target bows={bows.value} clock={clock} />}
           <Traces bows={bows.value} motion={motion} clock={clock} leavesS={dropping ? null : leavesS} />

@@ -1,8 +1,10 @@
-import { useEffect, useRef } from "react"
+import { useCallback, useEffect, useRef } from "react"
 import { momentText } from "../../describe/nudgeText"
 import { Choice } from "../../panels/Choice"
+import { whenQuiet } from "../../panels/whenQuiet"
 import { success } from "../../scene/errors"
 import { SAMPLE_S } from "../../scene/nudge"
+import { useBench } from "../../state/useBench"
 import { nudge } from "../../words/nudge"
 import { ask, useAsked } from "./asked"
 import type { Clock } from "./clock"
@@ -12,28 +14,69 @@ import { useCalm, usePlaying } from "./usePlaying"
 const STEP_S = 0.01
 const done = success(undefined)
 
-/** Plays the time, slowly if wanted, halts it, and steps it on and back; its slider takes arrow keys. */
-export function PlayBar({ clock, end }: { readonly clock: Clock; readonly end: number }) {
+interface Props {
+  readonly clock: Clock
+  readonly end: number
+  /** How the bows stand at a time, in words. */
+  tell(time: number): string
+}
+
+/**
+ * Plays the time, slowly if wanted, halts it, and steps it on and back; its slider takes arrow keys. Where playing or
+ * steps come to rest is said once; what the slider itself is moved to, the slider says.
+ */
+export function PlayBar({ clock, end, tell }: Props) {
+  const bench = useBench()
   const { kind, slowness } = useAsked()
   const calm = useCalm()
   const { playing, play, pause } = usePlaying(clock, Number(slowness))
   const slider = useRef<HTMLInputElement>(null)
   const words = useRef<HTMLOutputElement>(null)
-  useEffect(
-    () =>
-      clock.watch((time) => {
-        const text = momentText(time)
-        if (words.current !== null) words.current.textContent = text
-        if (slider.current === null) return
-        slider.current.value = String(time)
-        slider.current.setAttribute("aria-valuetext", text)
-      }),
-    [clock],
-  )
+  const byHand = useRef(false)
+  useEffect(() => {
+    const value = () => slider.current?.setAttribute("aria-valuetext", momentText(clock.now()))
+    let settling: (() => void) | undefined
+    const leave = clock.watch((time) => {
+      if (words.current !== null) words.current.textContent = momentText(time)
+      if (slider.current !== null) slider.current.value = String(time)
+      settling?.()
+      settling = undefined
+      if (byHand.current) value()
+      else settling = whenQuiet(value)
+    })
+    value()
+    return () => {
+      leave()
+      settling?.()
+    }
+  }, [clock])
+
+  const telling = useRef<(() => void) | undefined>(undefined)
+  const latest = useRef(tell)
+  useEffect(() => {
+    latest.current = tell
+  })
+  const tellSoon = useCallback(() => {
+    telling.current?.()
+    telling.current = whenQuiet(() => bench.say(latest.current(clock.now())))
+  }, [bench, clock])
+  // However playing was halted, but by the slider.
+  useEffect(() => {
+    if (!playing) return
+    byHand.current = false
+    return () => {
+      if (!byHand.current) tellSoon()
+    }
+  }, [playing, tellSoon])
+  // After the others, whose ends may want something said.
+  useEffect(() => () => telling.current?.(), [])
+
   const step = (by: number) => {
+    byHand.current = false
     pause()
     // Whole steps, wherever playing was halted.
     clock.seek(Math.round(clock.now() / STEP_S + by) * STEP_S)
+    tellSoon()
   }
   return (
     <div className="nudge-player">
@@ -61,6 +104,8 @@ export function PlayBar({ clock, end }: { readonly clock: Clock; readonly end: n
           step={SAMPLE_S}
           defaultValue={0}
           onInput={(event) => {
+            byHand.current = true
+            telling.current?.()
             pause()
             clock.seek(event.currentTarget.valueAsNumber)
           }}

@@ -9,7 +9,7 @@ import { newElement } from "../../scene/templates"
 import { useLive } from "../../state/useBench"
 import { hills } from "../../words/hills"
 import "../choice.css"
-import { HangAnswers } from "./HangAnswers"
+import { HangAnswers, HangSummary } from "./HangAnswers"
 import { PlainNumber } from "./PlainNumber"
 import { useHangSearch } from "./useHangSearch"
 
@@ -102,6 +102,7 @@ export function FlattestHang() {
           {errors.map((error) => rangeProblemText(error, units)).join(" ")}
         </p>
       )}
+      <div role="status">{answered !== null && <HangSummary answer={answered.answer} />}</div>
       {answered !== null && <HangAnswers {...answered} />}
     </section>
   )

@@ -10,21 +10,22 @@ import type { Answered } from "./useHangSearch"
 
 const words = hills.flattest
 
-/** The best hang at each place, the flattest of all first, one press each. */
-export function HangAnswers({ asked, answer }: Answered) {
+/** How far a search came: for a region that says it when it ends. */
+export function HangSummary({ answer: { now, complete, progress } }: Pick<Answered, "answer">) {
   const units = useLive(({ preferences }) => preferences)
-  const stale = useLive(({ scene }) => !sameButPose(asked, scene))
-  const { bestByPlace, now, complete, progress } = answer
   const { tried, total } = progress
   const spread = said(now.free.flatness, "moment", units)
+  return <p className="hills-words">{complete ? words.allTried(total, spread) : words.stopped(tried, total, spread)}</p>
+}
+
+/** The best hang at each place, the flattest of all first, one press each. */
+export function HangAnswers({ asked, answer }: Answered) {
+  const stale = useLive(({ scene }) => !sameButPose(asked, scene))
   return (
     <>
-      <p className="hills-words" role="status">
-        {complete ? words.allTried(total, spread) : words.stopped(tried, total, spread)}
-        {stale && ` ${words.changed}`}
-      </p>
+      {stale && <p className="hills-words">{words.changed}</p>}
       <ol className="hills-answers">
-        {bestByPlace.map((hang) => (
+        {answer.bestByPlace.map((hang) => (
           <Hang key={hang.place.path} hang={hang} asked={asked} stale={stale} />
         ))}
       </ol>

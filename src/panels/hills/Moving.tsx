@@ -1,4 +1,4 @@
-import { useCallback, useMemo, useRef, useState } from "react"
+import { useCallback, useEffect, useMemo, useRef, useState } from "react"
 import { RADIAN_PER_DEGREE } from "../../core/constants"
 import { type MotionModel, restAngle } from "../../core/swing/motion"
 import { fixed, shownUnit, withUnit } from "../../describe/format"
@@ -9,6 +9,7 @@ import { useBench, useLive } from "../../state/useBench"
 import { hills } from "../../words/hills"
 import { plot } from "../../words/plot"
 import { Plot, type PlotRun } from "../plot/Plot"
+import { whenQuiet } from "../whenQuiet"
 import type { SaveTable } from "./HillsSheet"
 import { angleContent, momentContent, motionPlots } from "./motionContent"
 import { MotionPicture, type PictureRun } from "./MotionPicture"
@@ -71,6 +72,14 @@ export function Moving({ movers, chosen, startDeg, onSave }: Props) {
     (index: number) => (run === null ? "" : motionPointText(run.traces, run.sum, index, units)),
     [run, units],
   )
+  // Said once: where a run has ended, or steps have come to rest.
+  const reading = useRef(say)
+  useEffect(() => {
+    reading.current = say
+  })
+  useEffect(() => {
+    if (run !== null && !going) return whenQuiet(() => bench.say(reading.current(at)))
+  }, [bench, run, going, at])
   const begin = startDeg * RADIAN_PER_DEGREE
   const trace = run?.traces[chosen]
   const mover = movers[chosen]!
@@ -129,7 +138,9 @@ export function Moving({ movers, chosen, startDeg, onSave }: Props) {
           <button type="button" aria-disabled={at === clockOf(run).time.length - 1} onClick={() => step(1)}>
             {words.on}
           </button>
-          <output className="hills-note">{words.inPicture(withUnit(fixed(clockOf(run).time[at]!, 2), "s"))}</output>
+          <output className="hills-note" aria-live="off">
+            {words.inPicture(withUnit(fixed(clockOf(run).time[at]!, 2), "s"))}
+          </output>
         </div>
       )}
       {run === null || contents === null || made === null ? (

@@ -2,6 +2,7 @@ import { type KeyboardEvent, type Ref, useEffect, useImperativeHandle, useLayout
 import type uPlot from "uplot"
 import "uplot/dist/uPlot.min.css"
 import { plot as words } from "../../words/plot"
+import { whenQuiet } from "../whenQuiet"
 import { buildPlot, dataOf, plotHeight, type PlotShape } from "./build"
 import "./plot.css"
 import type { PlotContent } from "./plotted"
@@ -27,7 +28,8 @@ const COARSE = 5
 
 /**
  * A plot with one reading cursor: moved by the pointer, or with arrow keys once the plot has the focus. The reading is
- * written under it. Nothing of React moves while the cursor does.
+ * written under it. Nothing of React moves while the cursor does. A screen reader hears each step of a key; of a run or
+ * of a pointer on its way, only where it comes to rest.
  */
 export function Plot({ name, content, say, start, xAxis, yAxis, ref }: Props) {
   const frame = useRef<HTMLDivElement>(null)
@@ -40,23 +42,34 @@ export function Plot({ name, content, say, start, xAxis, yAxis, ref }: Props) {
   const spans = [...(xSpan ?? ["", ""]), ...(ySpan ?? ["", ""])].join()
   const look = content.lines.map(({ name: line, dash, ink }) => [line, dash, ink].join()).join(";")
 
-  const tell = (index: number) => {
+  const settling = useRef<(() => void) | null>(null)
+  const value = () => {
+    const { index, content: now } = live.current
+    frame.current?.setAttribute("aria-valuenow", String(index))
+    frame.current?.setAttribute("aria-valuemax", String(Math.max(0, now.x.length - 1)))
+    frame.current?.setAttribute("aria-valuetext", output.current?.textContent ?? "")
+  }
+  const tell = (index: number, passing: boolean) => {
     const count = live.current.content.x.length
     const at = Math.min(count - 1, Math.max(0, index))
     live.current.index = at
-    const text = count === 0 ? "" : live.current.say(at)
-    if (output.current !== null) output.current.textContent = text
-    frame.current?.setAttribute("aria-valuenow", String(at))
-    frame.current?.setAttribute("aria-valuemax", String(Math.max(0, count - 1)))
-    frame.current?.setAttribute("aria-valuetext", text)
+    if (output.current !== null) output.current.textContent = count === 0 ? "" : live.current.say(at)
+    settling.current?.()
+    settling.current = passing ? whenQuiet(value) : null
+    if (!passing) value()
   }
-  const show = (next: PlotContent, at?: number) => {
+  const show = (next: PlotContent, passing: boolean) => {
     live.current.content = next
-    if (at !== undefined && !live.current.moved) live.current.index = at
     plot.current?.setData(dataOf(next))
-    tell(live.current.index)
+    tell(live.current.index, passing)
   }
-  useImperativeHandle(ref, () => ({ show }))
+  useImperativeHandle(ref, () => ({
+    show(next, at) {
+      if (at !== undefined && !live.current.moved) live.current.index = at
+      show(next, true)
+    },
+  }))
+  useEffect(() => () => settling.current?.(), [])
 
   // Built anew only when its axes or the kinds of its lines change; everything else goes through `show`.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the texts stand for the objects they were made from
@@ -70,7 +83,7 @@ export function Plot({ name, content, say, start, xAxis, yAxis, ref }: Props) {
       (index) => {
         if (index === null) return
         live.current.moved = true
-        tell(index)
+        tell(index, true)
       },
     )
     plot.current = built
@@ -92,17 +105,17 @@ export function Plot({ name, content, say, start, xAxis, yAxis, ref }: Props) {
   useLayoutEffect(() => {
     live.current.say = say
     if (!live.current.moved) live.current.index = start
-    show(content)
+    show(content, false)
   }, [content, say, start])
 
-  const moveTo = (index: number) => {
+  const moveTo = (index: number, passing = false) => {
     const { x } = live.current.content
     const at = Math.min(x.length - 1, Math.max(0, index))
     if (x[at] === undefined) return
     live.current.moved = true
     const built = plot.current
     built?.setCursor({ left: built.valToPos(x[at], "x"), top: 1 }, false)
-    tell(at)
+    tell(at, passing)
   }
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.altKey || event.ctrlKey || event.metaKey) return
@@ -131,7 +144,7 @@ export function Plot({ name, content, say, start, xAxis, yAxis, ref }: Props) {
         onPointerMove={(event) => {
           const built = plot.current
           if (event.pointerType !== "touch" || built === null) return
-          moveTo(built.posToIdx(event.clientX - built.over.getBoundingClientRect().left))
+          moveTo(built.posToIdx(event.clientX - built.over.getBoundingClientRect().left), true)
         }}
       >
         <div ref={host} className="plot-host" style={{ height: plotHeight }} aria-hidden="true" />
