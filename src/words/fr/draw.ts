@@ -75,7 +75,7 @@ export const draw: typeof english = {
     heading: "Ligne de traction",
     lift: "Moment de levée à pleine allonge",
     net: "Levée nette, poids compris",
-    elbow: "Coude de traction au-dessus de la ligne de flèche",
+    elbow: "Coude de corde au-dessus de la ligne de flèche",
     nock: "Hauteur du point d’encochage au-dessus du grip",
     slider: (name) => `${name}, curseur`,
   },

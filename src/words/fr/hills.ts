@@ -87,8 +87,8 @@ export const hills: typeof english = {
     instead: "Changer de but",
     reset: "Remettre au départ",
     figuresStay: "Pendant le mouvement, les grands chiffres restent ceux de l’arc tel qu’il est tenu.",
-    back: "Un pas en arrière",
-    on: "Un pas en avant",
+    back: "Reculer",
+    on: "Avancer",
     inPicture: (time) => `${time} dans l’image`,
     before:
       "L’arc de la grande image bouge avec, puis revient à sa tenue une fois le mouvement fini. En tirets\u00a0: la masse bloquée là où elle pend maintenant. Les courbes se tracent dès que l’arc bouge.",
