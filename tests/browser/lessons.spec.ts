@@ -12,6 +12,8 @@ import {
   shippedText,
 } from "./page"
 import { lessonIds, lessonText } from "../clinic/shippedLessons"
+import * as english from "../../src/words/all"
+import { french } from "../../src/words/fr"
 
 const room = (page: Page) => page.getByRole("dialog")
 const heading = (page: Page) => room(page).locator("h3")
@@ -89,6 +91,24 @@ test("A prediction is asked before its answer is shown, and the answer is what t
   expect(await barriers(page)).toEqual([])
 })
 
+test("In French a lesson asks, answers and is tried in French, its numbers written as there", async ({ page }) => {
+  await openFlat(page, "./?language=fr&lesson=8-swinging-weight")
+  await expect(heading(page)).toHaveText("Bloquées, à l’horizontale")
+  await expect(room(page).locator(".lesson-say")).toContainText(/piquer l’avant avec \d,\d\d\u00a0N·m/)
+  await page.keyboard.press("PageDown")
+  await room(page).getByRole("button", { name: "Il reste comme il est" }).click()
+  await expect(room(page).getByRole("listitem").filter({ hasText: "ce que disent les chiffres" })).toContainText(
+    "Il augmente",
+  )
+  // Nothing but the slope has changed: the bow stands beside as it was held, all of it.
+  const drawn = await room(page).locator(".flat-part").count()
+  const beside = room(page).locator(".flat-beside path:not(.flat-beside-mark)")
+  await expect.poll(() => beside.count()).toBeGreaterThanOrEqual(drawn)
+  await untilTouch(page)
+  await expect(room(page).locator(".lesson-say")).toContainText("Libres d’osciller")
+  expect(await barriers(page)).toEqual([])
+})
+
 test("The one number may be touched, in the picture and by its slider, and reaching the goal is said", async ({
   page,
 }) => {
@@ -112,20 +132,28 @@ test("The one number may be touched, in the picture and by its slider, and reach
   await expect(heading(page)).toHaveText("What it is for")
 })
 
-for (const [width, height] of [
-  [1280, 720],
-  [3840, 2160],
+const catalogue = { en: english, fr: french } as const
+
+for (const [width, height, language] of [
+  [1280, 720, "en"],
+  [3840, 2160, "en"],
+  [1024, 768, "en"],
+  [1024, 768, "fr"],
+  [1280, 720, "fr"],
 ] as const) {
-  test(`On a big screen of ${width} × ${height} every step of every lesson has room for its idea and large numbers`, async ({
+  test(`On a big screen of ${width} × ${height} every step of every lesson has room for its idea and large numbers, ${language}`, async ({
     page,
   }) => {
+    const { bar, lessons: words } = catalogue[language]
     await page.setViewportSize({ width, height })
-    await openFlat(page)
-    await page.getByRole("button", { name: "Lessons", exact: true }).click()
+    await openFlat(page, `./?language=${language}`)
+    await page.getByRole("button", { name: bar.lessons, exact: true }).click()
     for (const id of lessonIds) {
-      await room(page).getByText(JSON.parse(lessonText(id)).name, { exact: true }).click()
+      await room(page)
+        .getByText(JSON.parse(lessonText(id)).name[language], { exact: true })
+        .click()
       await expect(heading(page)).toBeVisible()
-      await room(page).getByRole("button", { name: "Big screen" }).click()
+      await room(page).getByRole("button", { name: words.big }).click()
       await expect(room(page)).toHaveClass(/lesson-big/)
       for (;;) {
         const place = `${id}, ${await room(page).locator(".lesson-count").textContent()}`
@@ -136,7 +164,7 @@ for (const [width, height] of [
         expect(measured.over, place).toBeLessThanOrEqual(0)
         // As tall as a line of a poster: a fourteenth of the screen.
         expect(measured.digits, place).toBeGreaterThan(height / 14)
-        if ((await on(page).textContent()) === "All lessons") break
+        if ((await on(page).textContent()) === words.all) break
         const before = await room(page).textContent()
         await page.keyboard.press("PageDown")
         await expect(room(page)).not.toHaveText(before ?? "", { useInnerText: false })

@@ -9,6 +9,7 @@ import { Prediction } from "./Prediction"
 import { StepNumbers } from "./StepNumbers"
 import { TouchControl } from "./TouchControl"
 import { useBigScreen } from "./useBigScreen"
+import { useFitting } from "./useFitting"
 import { usePlayerState, useSpoken } from "./usePlayer"
 import { useStepKeys } from "./useStepKeys"
 
@@ -59,7 +60,7 @@ export function LessonPlayer({ player, picture, onLeave, onList, show = false }:
         <section className="lesson-picture" aria-label={lessons.picture}>
           {picture(big)}
         </section>
-        <Idea player={player} foretold={answers.get(at)} key={at} />
+        <Idea player={player} foretold={answers.get(at)} big={big} key={at} />
       </div>
       <footer className="lesson-steps">
         <button type="button" aria-disabled={at === 0} onClick={player.back}>
@@ -74,13 +75,21 @@ export function LessonPlayer({ player, picture, onLeave, onList, show = false }:
   )
 }
 
+interface IdeaProps {
+  readonly player: Player
+  readonly foretold: number | null | undefined
+  readonly big: boolean
+}
+
 /** What a step says, asks and lets do. */
-function Idea({ player, foretold }: { player: Player; foretold: number | null | undefined }) {
+function Idea({ player, foretold, big }: IdeaProps) {
   const { at } = usePlayerState(player)
   const { staged } = player
   const step = staged.steps[at]!
   const units = useLive((state) => state.preferences)
   const spoken = useSpoken(player)
+  const idea = useRef<HTMLElement>(null)
+  useFitting(idea, big)
   const heading = useRef<HTMLHeadingElement>(null)
   const answer = useRef<HTMLDivElement>(null)
   // What has just come up is read out, and Tab goes on from there.
@@ -92,7 +101,7 @@ function Idea({ player, foretold }: { player: Player; foretold: number | null | 
   // An answered question is looked back at from where it was asked.
   const said = filled(step.step.say, step.answered === null ? spoken : step.asked, units)
   return (
-    <section className="lesson-idea">
+    <section className="lesson-idea" ref={idea}>
       <h3 ref={heading} tabIndex={-1}>
         {step.step.heading}
       </h3>

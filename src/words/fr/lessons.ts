@@ -5,7 +5,7 @@ export const lessons: typeof english = {
   choose: "Chacune prend quelques minutes\u00a0: regarder, prédire, essayer. L’arc sur l’établi reste comme il est.",
   present: "Montrer l’arc de l’établi",
   presentAbout: "Une idée à la fois, en grand écran\u00a0; face au réglage gardé, s’il y en a un.",
-  own: "Une leçon de votre main est un fichier\u00a0: le déposer sur la page, ou l’ouvrir comme un réglage.",
+  own: "Une leçon que l’on écrit soi-même est un fichier\u00a0: le déposer sur la page, ou l’ouvrir comme un réglage.",
   listAway: "La liste n’a pas pu être chargée. Le réseau est-il là\u00a0?",
   loading: "Chargement…",
   picture: "L’arc de cette leçon",
