@@ -127,7 +127,7 @@ export function cardBow({ bow }: Scene, units: UnitChoice): string {
 
 /** "Sight 230 g; plunger 22 g": what else is on the bow; empty without accessories. */
 export const cardAccessories = ({ accessories }: Scene, units: UnitChoice): string =>
-  accessories.map(({ name, massG }) => `${name} ${short(massG, "mass", units)}`).join("; ")
+  accessories.map(({ name, massG }) => `${name} ${short(massG, "mass", units)}`).join(words.between)
 
 /** Whether the numbers are those of the real bow, in a sentence or two. `result` is null where nothing was read. */
 export function cardMeasured({ measurements }: Scene, result: MeasureResult | null): string {

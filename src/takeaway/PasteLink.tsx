@@ -48,7 +48,7 @@ export function PasteLink({ onDone }: { onDone(): void }) {
         </p>
         {errors.length > 0 && (
           <p className="takeaway-told" role="alert">
-            {errors.slice(0, 4).map(errorLine).join("; ")}.
+            {takeAway.wrong(...errors.slice(0, 4).map(errorLine))}
           </p>
         )}
       </form>

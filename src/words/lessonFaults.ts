@@ -18,9 +18,11 @@ export const lessonFaults = spoken("lessonFaults", {
   untouched: "given in a step that lets nothing be touched; add touch: true",
   spanTurned: (to: string, from: string) => `${to} given; no less than ${from} is needed`,
   oneForm: "one of becomes, times or changes is needed",
-  /** The numbers that were foretold are `told`, "; " between them. */
-  noneTrue: (told: string) => `none of the choices is what the numbers say, one is needed. ${told}`,
-  moreTrue: (count: string, told: string) => `${count} of the choices are what the numbers say, one is needed. ${told}`,
+  /** `told` is what each number that was foretold does, as `goes` says it. */
+  noneTrue: (...told: readonly string[]) =>
+    `none of the choices is what the numbers say, one is needed. ${told.join("; ")}`,
+  moreTrue: (count: string, ...told: readonly string[]) =>
+    `${count} of the choices are what the numbers say, one is needed. ${told.join("; ")}`,
   goes: (number: string, from: string, to: string) => `${number} goes from ${from} to ${to}`,
   controlTurned: (to: string, from: string) => `${to} given; more than ${from} is needed`,
   controlOutside: (from: string, to: string, begins: string) =>

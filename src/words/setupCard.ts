@@ -26,7 +26,9 @@ export const setupCard = spoken("setupCard", {
   certainty: "Measured or assumed",
   notes: "Notes",
   cautions: "Cautions",
-  accessories: "Also on the bow",
+  accessories: (list: string) => `Also on the bow: ${list}`,
+  /** Between the things of that list, each with its mass. */
+  between: "; ",
   /** Under the code. */
   code: "Opens this setup on a phone",
   codeLess: "Opens this setup without its notes, readings and log",

@@ -35,6 +35,8 @@ export const takeAway = spoken("takeAway", {
   balance: "Balance point",
   open: "Open a link somebody gave you",
   openNote: "Paste it here, or in the address bar.",
+  /** What is wrong with the link: one thing, or several. */
+  wrong: (...all: readonly string[]) => `${all.join("; ")}.`,
   openLink: "Open",
   compareLink: "Compare with it",
 })

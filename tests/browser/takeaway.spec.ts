@@ -144,6 +144,34 @@ for (const [paper, width, height] of [
   })
 }
 
+test("in French too the card is one page of either paper, in type that can be read", async ({ page }) => {
+  await withoutWebGl(page)
+  await open(page, "./?scene=target-recurve-drooped-bar&language=fr")
+  await button(page, "Partager ou imprimer").click()
+  await button(page, "Fiche de réglage…").click()
+  const card = page.getByRole("dialog", { name: "Fiche de réglage" })
+  for (const paper of ["A4", "Lettre"]) {
+    await card.getByLabel(paper, { exact: true }).check()
+    await expect(card.locator(".card-drawing svg")).toBeVisible()
+    const printed = await renderedPages(await page.pdf({ preferCSSPageSize: true, printBackground: true }))
+    expect(printed).toHaveLength(1)
+    for (const words of [
+      "Les deux latéraux",
+      "Moment de piqué",
+      "Supposé",
+      "Ne jamais lâcher la corde d’un arc armé",
+    ]) {
+      expect(printed[0]!.text).toContain(words)
+    }
+    expect(printed[0]!.edge).toEqual([255, 255, 255])
+    const type = await card.locator(".card-sheet").evaluate((sheet) => sheet.style.getPropertyValue("--card-type"))
+    expect(Number.parseFloat(type), "points").toBeGreaterThanOrEqual(7)
+  }
+  const { readLink } = await import("../../src/takeaway/link/link")
+  const [printed] = await renderedPages(await page.pdf({ preferCSSPageSize: true }))
+  expect(readLink(printed!.code())).toEqual({ ok: true, value: DROOPED })
+})
+
 test("a card with more in it than any rig is still one page, with nothing cut off but notes that say so", async ({
   page,
 }) => {

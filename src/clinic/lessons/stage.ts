@@ -133,14 +133,12 @@ function trueChoice(choices: readonly ChoiceInFile[], before: Setup, after: Setu
     choice.if.map((claim, at) => borneOut(claim, [...path, index, "if", at])).every(Boolean) ? [index] : [],
   )
   if (borne.length === 1) return borne[0]!
-  const told = [...new Set(choices.flatMap((choice) => choice.if.map(({ of }) => of)))]
-    .map((key) => {
-      const [was, is] = [before, after].map(({ figures }) => numberOf(figures, key))
-      return lessonFaults.goes(readouts[key].label, shortly(was!), shortly(is!))
-    })
-    .join("; ")
+  const told = [...new Set(choices.flatMap((choice) => choice.if.map(({ of }) => of)))].map((key) => {
+    const [was, is] = [before, after].map(({ figures }) => numberOf(figures, key))
+    return lessonFaults.goes(readouts[key].label, shortly(was!), shortly(is!))
+  })
   const { noneTrue, moreTrue } = lessonFaults
-  throw faultAt(path, borne.length === 0 ? noneTrue(told) : moreTrue(String(borne.length), told))
+  throw faultAt(path, borne.length === 0 ? noneTrue(...told) : moreTrue(String(borne.length), ...told))
 }
 
 const shortly = (value: number): string => localNumber(String(Number(value.toPrecision(4))))

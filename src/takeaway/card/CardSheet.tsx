@@ -57,11 +57,7 @@ export function CardSheet({ paper }: { paper: Paper }) {
         <div>
           <h1>{scene.name === "" ? setupCard.nameless : scene.name}</h1>
           <p>{cardBow(scene, preferences)}</p>
-          {accessories !== "" && (
-            <p>
-              {setupCard.accessories}: {accessories}
-            </p>
-          )}
+          {accessories !== "" && <p>{setupCard.accessories(accessories)}</p>}
         </div>
         <figure>
           <QrPicture text={link} />

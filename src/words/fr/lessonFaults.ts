@@ -16,8 +16,9 @@ export const lessonFaults: typeof english = {
   untouched: "donné dans une étape où rien ne peut être touché\u00a0; mettre touch sur true",
   spanTurned: (to, from) => `${to} donné\u00a0; il ne faut pas moins de ${from}`,
   oneForm: "il faut un seul de becomes, times et changes",
-  noneTrue: (told) => `aucun des choix n’est ce que disent les chiffres, il en faut un. ${told}`,
-  moreTrue: (count, told) => `${count} des choix sont ce que disent les chiffres, il en faut un. ${told}`,
+  noneTrue: (...told) => `aucun des choix n’est ce que disent les chiffres, il en faut un. ${told.join("\u00a0; ")}`,
+  moreTrue: (count, ...told) =>
+    `${count} des choix sont ce que disent les chiffres, il en faut un. ${told.join("\u00a0; ")}`,
   goes: (number, from, to) => `${number}\u00a0: de ${from} à ${to}`,
   controlTurned: (to, from) => `${to} donné\u00a0; il faut plus de ${from}`,
   controlOutside: (from, to, begins) =>

@@ -34,6 +34,7 @@ export const takeAway: typeof english = {
   balance: "Point d’équilibre",
   open: "Ouvrir un lien reçu",
   openNote: "Le coller ici, ou dans la barre d’adresse.",
+  wrong: (...all) => `${all.join("\u00a0; ")}.`,
   openLink: "Ouvrir",
   compareLink: "Comparer avec lui",
 }
