@@ -9,6 +9,7 @@ import { Choice } from "../Choice"
 import { Problem } from "../Problem"
 import { changeDraftValues } from "./PointPicker"
 import { changeDraft } from "./drafts"
+import { announced } from "./restNews"
 import { useTilt } from "./useTilt"
 
 const { tilt: words } = measureSheet
@@ -23,7 +24,7 @@ export function TiltSensor() {
   const { state, steadiness, zero, tilt, start, stop, setZero } = useTilt()
   const [side, setSide] = useState<ScreenSide>("right")
   const [askew, setAskew] = useState(false)
-  const rested = useRef(false)
+  const told = useRef(false)
   const { steady } = steadiness
   const take = () => {
     if (tilt === null) return
@@ -33,9 +34,10 @@ export function TiltSensor() {
     bench.say(words.taken(said(values.slopeDeg, "angle", units), said(values.cantDeg, "angle", units)))
   }
   useEffect(() => {
-    if (steady && !rested.current) bench.say(zero === null ? words.restForZero : words.restForTilt)
-    rested.current = steady
-  }, [steady, zero, bench])
+    const now = announced(told.current, steadiness)
+    if (now && !told.current) bench.say(zero === null ? words.restForZero : words.restForTilt)
+    told.current = now
+  }, [steadiness, zero, bench])
 
   if (state === "off" || state === "missing" || state === "refused" || state === "silent") {
     return (
