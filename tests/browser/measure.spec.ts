@@ -257,6 +257,62 @@ test.describe("the device's tilt sensor", () => {
   })
 })
 
+test.describe("a screen reader", () => {
+  /** Notes every sentence that is announced from now on; `heard` hands over those since the last time. */
+  const listen = (page: Page) =>
+    page.evaluate(() => {
+      const said: string[] = []
+      Object.assign(window, { said })
+      const note = (node: Node) => {
+        const live = (node instanceof Element ? node : node.parentElement)?.closest("[role=alert], [role=status]")
+        if (live?.textContent) said.push(live.textContent)
+      }
+      new MutationObserver((changes) => {
+        for (const { type, target, addedNodes } of changes)
+          for (const node of type === "characterData" ? [target] : addedNodes) note(node)
+      }).observe(document.body, { subtree: true, childList: true, characterData: true })
+    })
+  const heard = (page: Page) => page.evaluate(() => (window as unknown as { said: string[] }).said.splice(0))
+
+  test("hears of a number that cannot be read once typing pauses, not at every key", async ({ page }) => {
+    await openFlat(page, SHIPPED)
+    await showSheet(page, "Measure")
+    await step(page, "Weigh")
+    await listen(page)
+    // Typed without a pause, however slow the machine: the page gets round to each key, but no timer in between.
+    await number(page, "massG").evaluate(async (field: HTMLInputElement) => {
+      const { set } = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, "value")!
+      for (const text of ["t", "tw", "two", "two ", "two k"]) {
+        set!.call(field, text)
+        field.dispatchEvent(new InputEvent("input", { bubbles: true }))
+        for (let turn = 0; turn < 20; turn++) await Promise.resolve()
+      }
+    })
+    await expect(page.getByRole("alert")).toContainText("two k")
+    expect(await heard(page)).toEqual([expect.stringContaining("two k")])
+  })
+
+  test("hears every tenth swing, and not the stopwatch's name anew at every tap", async ({ page }) => {
+    await openFlat(page, SHIPPED)
+    await showSheet(page, "Measure")
+    await step(page, "Swing")
+    await page.getByRole("button", { name: "Tap here once each swing, the same way", exact: true }).focus()
+    await listen(page)
+    await page.evaluate(async () => {
+      for (let tap = 0; tap < 24; tap++) {
+        const event = new KeyboardEvent("keydown", { key: " ", bubbles: true })
+        Object.defineProperty(event, "timeStamp", { value: 5000 + 1370 * tap })
+        document.activeElement!.dispatchEvent(event)
+        await new Promise(requestAnimationFrame)
+      }
+    })
+    await expect(page.getByRole("button", { name: "Tap at each swing", exact: true })).toBeFocused()
+    await expect(page.locator(".stopwatch-count")).toHaveText("23")
+    await expect.poll(() => page.getByRole("status").allTextContents()).toContain("20 swings")
+    expect(await heard(page)).toEqual(["10 swings", "20 swings"])
+  })
+})
+
 test("taps by key and by pointer count the swings and time them by the events' own times", async ({ page }) => {
   await page.addInitScript(() => {
     Object.defineProperty(Event.prototype, "timeStamp", {

@@ -1,4 +1,4 @@
-import { useId } from "react"
+import { useEffect, useId, useState } from "react"
 import { fieldText, type Reading, readField } from "../../describe/fieldText"
 import type { UnitChoice } from "../../describe/format"
 import { groupedProblem } from "../../describe/groupedText"
@@ -17,7 +17,7 @@ interface Props {
 
 /**
  * A number of a draft as a text field in the chosen units; its usual value where nothing is typed. What cannot be read
- * stays as typed, with the reason.
+ * stays as typed, with the reason once typing pauses: a screen reader would else read out one at every key.
  */
 export function DraftNumber({ of, name, field, label = field.label }: Props) {
   const units = useLive(({ preferences }) => preferences)
@@ -27,6 +27,7 @@ export function DraftNumber({ of, name, field, label = field.label }: Props) {
   const value = values[name] ?? field.fallback
   const reading = text === undefined || text.trim() === "" ? null : readDraft(text, field, units)
   const problem = reading === null || reading.ok ? null : `${reading.problem}.`
+  const [settled, settle] = useSettled(text)
   const { [name]: _, ...otherTexts } = texts
   const { [name]: __, ...otherValues } = values
   const type = (typed: string) => {
@@ -37,6 +38,7 @@ export function DraftNumber({ of, name, field, label = field.label }: Props) {
     })
   }
   const leave = () => {
+    settle()
     if (problem === null && text !== undefined) changeDraft(of, { texts: otherTexts })
   }
   return (
@@ -46,12 +48,25 @@ export function DraftNumber({ of, name, field, label = field.label }: Props) {
       field={field}
       units={units}
       text={text ?? (value === undefined ? "" : fieldText(value, field.quantity, units))}
-      problem={problem}
+      problem={settled ? problem : null}
       draft={name}
       onType={type}
       onLeave={leave}
     />
   )
+}
+
+/** Nobody who types on stops for longer, ms. */
+const PAUSE_MS = 700
+
+/** Whether a text has stood for a while, or as long as the field is there; and a way to say that it does. */
+function useSettled(text: string | undefined): [boolean, () => void] {
+  const [stood, setStood] = useState(text)
+  useEffect(() => {
+    const timer = setTimeout(() => setStood(text), PAUSE_MS)
+    return () => clearTimeout(timer)
+  }, [text])
+  return [text === stood, () => setStood(text)]
 }
 
 /** As any field reads it, but that a scale's "2,650" is not taken for less than three. */

@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useState } from "react"
 import { readTaps } from "../../core/measure/instruments"
 import { tappedText } from "../../describe/measureSteps"
+import { useBench } from "../../state/useBench"
 import { measureSheet } from "../../words/measureSheet"
 import { changeDraftValues } from "./PointPicker"
 
@@ -11,9 +12,11 @@ const SUREST = 0.03
 
 /**
  * A stopwatch that is tapped once a swing, by finger, mouse, Space or Enter. Times are the events' own, not when the page
- * got round to them. From the second swing on count and time stand in the fields.
+ * got round to them. From the second swing on count and time stand in the fields. The count is none of the button's
+ * name, which a screen reader would read out again at every tap: it is told at every tenth.
  */
 export function Stopwatch() {
+  const bench = useBench()
   const [taps, setTaps] = useState<readonly number[]>([])
   const tapped = readTaps(taps)
   const tap = (at: number) => {
@@ -21,6 +24,8 @@ export function Stopwatch() {
     setTaps(next)
     const read = readTaps(next)
     if (read === null) return
+    const tens = Math.floor(read.count / 10)
+    if (tens > Math.floor((tapped?.count ?? 0) / 10)) bench.say(words.counted(read.count))
     changeDraftValues({
       count: read.count,
       seconds: Math.round(read.seconds * 1000) / 1000,
@@ -49,7 +54,9 @@ export function Stopwatch() {
           if (event.detail === 0) tap(event.timeStamp)
         }}
       >
-        <span className="stopwatch-count">{tapped?.count ?? 0}</span>
+        <span className="stopwatch-count" aria-hidden="true">
+          {tapped?.count ?? 0}
+        </span>
         {taps.length === 0 ? words.first : words.next}
       </button>
       <p className="measure-note" aria-live="off">
