@@ -5,40 +5,43 @@ import { Mounts } from "./bow/Mounts"
 import { TargetFields } from "./bow/TargetFields"
 import { Words } from "./bow/Words"
 import { OwnedFields } from "./OwnedFields"
+import { bowSheet } from "../words/bowSheet"
+
+const { sections } = bowSheet
 
 /** The bow itself, its archer, what is asked of the setup, and words about it. */
 export default function BowSheet() {
   return (
     <div className="bow-sheet">
-      <Part title="Bow" open>
+      <Part title={sections.bow} open>
         <BowKind />
         <OwnedFields owner="bow" />
       </Part>
-      <Part title="Targets" open>
+      <Part title={sections.targets} open>
         <TargetFields />
       </Part>
-      <Part title="Archer">
+      <Part title={sections.archer}>
         <OwnedFields owner="archer" />
       </Part>
-      <Part title="Riser">
+      <Part title={sections.riser}>
         <OwnedFields owner="bow/riser" />
       </Part>
-      <Part title="Limbs">
+      <Part title={sections.limbs}>
         <OwnedFields owner="bow/limbs" />
       </Part>
-      <Part title="String and arrow">
-        <Sub title="String">
+      <Part title={sections.stringAndArrow}>
+        <Sub title={sections.string}>
           <OwnedFields owner="bow/string" />
           <StringWrap />
         </Sub>
-        <Sub title="Arrow">
+        <Sub title={sections.arrow}>
           <OwnedFields owner="bow/arrow" />
         </Sub>
       </Part>
-      <Part title="Mounts">
+      <Part title={sections.mounts}>
         <Mounts />
       </Part>
-      <Part title="Name and notes">
+      <Part title={sections.words}>
         <Words />
       </Part>
     </div>

@@ -1,6 +1,7 @@
 import { useState } from "react"
 import type { BenchState } from "../state/bench"
 import { useLive } from "../state/useBench"
+import { sliders } from "../words/sliders"
 import { type SliderGroup, sliderGroups } from "./sliders/groups"
 import { LevaSliders } from "./sliders/LevaSliders"
 import "./sliders/sliders.css"
@@ -12,10 +13,8 @@ export default function SlidersSheet() {
   const { signature, groups } = useLive(select)
   const units = useLive(({ preferences }) => preferences)
   return (
-    <section className="sliders" aria-label="Sliders">
-      <p className="sliders-note">
-        Drag to try things out, or type into a box; Escape gives it up. The Rig and Bow sheets have more numbers.
-      </p>
+    <section className="sliders" aria-label={sliders.label}>
+      <p className="sliders-note">{sliders.hint}</p>
       <LevaSliders
         key={`${signature} ${units.lengthUnit} ${units.massUnit}`}
         groups={groups}

@@ -1,5 +1,6 @@
 import { setBowKind, setStringWrap } from "../../commands/bow"
 import { useBench, useLive } from "../../state/useBench"
+import { bowSheet } from "../../words/bowSheet"
 import { Check } from "../Check"
 import { Choice } from "../Choice"
 import { Handedness } from "../Handedness"
@@ -13,15 +14,15 @@ export function BowKind() {
   return (
     <>
       <Choice
-        name="Kind of bow"
+        name={bowSheet.kind}
         value={kind}
         options={[
-          ["recurve", "recurve"],
-          ["compound", "compound"],
+          ["recurve", bowSheet.kinds.recurve],
+          ["compound", bowSheet.kinds.compound],
         ]}
         onChoose={(next) => told(setBowKind.run(bench, { kind: next }))}
       />
-      <p className="sheet-hint">Switching keeps all but the limbs, and is one Undo away.</p>
+      <p className="sheet-hint">{bowSheet.kindHint}</p>
       {problem}
       <Handedness />
     </>
@@ -37,7 +38,7 @@ export function StringWrap() {
   return (
     <>
       <Check checked={wrap} onSwitch={() => told(setStringWrap.run(bench, { wrap: !wrap }))}>
-        The string lies on the limbs near brace
+        {bowSheet.wrap}
       </Check>
       {problem}
     </>

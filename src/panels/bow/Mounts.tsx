@@ -4,6 +4,9 @@ import { removeItem } from "../../commands/parts"
 import { mountNames } from "../../scene/mountNames"
 import type { MountName } from "../../scene/schema"
 import { useBench, useLive } from "../../state/useBench"
+import { bowSheet } from "../../words/bowSheet"
+import { edits } from "../../words/edits"
+import { partWords } from "../../words/partWords"
 import { OwnedFields } from "../OwnedFields"
 import { useProblem } from "../Problem"
 
@@ -11,7 +14,7 @@ import { useProblem } from "../Problem"
 export function Mounts() {
   return (
     <>
-      <p className="sheet-hint">While you are at a mount here, it can be dragged in the picture too.</p>
+      <p className="sheet-hint">{bowSheet.mountsHint}</p>
       {mountNames.map((mount) => (
         <MountFields key={mount} mount={mount} />
       ))}
@@ -25,19 +28,19 @@ function MountFields({ mount }: { mount: MountName }) {
   const used = useLive(({ scene }) => scene.rig.some((entry) => entry.mount === mount))
   const { problem, told } = useProblem()
   const toggle = () => {
-    const name = `${mount} mount`
-    if (!present) return told(addMount.run(bench, { mount }), `${name} added`)
-    told(removeItem.run(bench, { address: ["mounts", mount], name }), `${name} removed`)
+    const name = edits.mounts[mount]
+    if (!present) return told(addMount.run(bench, { mount }), edits.added(name))
+    told(removeItem.run(bench, { address: ["mounts", mount], name }), edits.removed(name))
   }
   return (
     <fieldset className="mount-fields" onFocus={() => present && select.run(bench, `mounts/${mount}`)}>
-      <legend>{`${mount.charAt(0).toUpperCase()}${mount.slice(1)} mount`}</legend>
+      <legend>{partWords.mountTitles[mount]}</legend>
       <OwnedFields owner={`mounts/${mount}`} />
       {used ? (
-        <p className="sheet-hint">Carries a part of the rig.</p>
+        <p className="sheet-hint">{bowSheet.mountUsed}</p>
       ) : (
         <button type="button" onClick={toggle}>
-          {present ? `Remove the ${mount} mount` : `Add a ${mount} mount`}
+          {(present ? bowSheet.removeMount : bowSheet.addMount)[mount]}
         </button>
       )}
       {problem}

@@ -1,9 +1,10 @@
 import { type TargetKey, targetKeys } from "../../scene/suggest"
 import { useBench, useLive } from "../../state/useBench"
+import { bowSheet } from "../../words/bowSheet"
 import { Check } from "../Check"
 import { NumberField } from "../NumberField"
 import { useProblem } from "../Problem"
-import { switchTarget, targetTitles } from "./targets"
+import { switchTarget } from "./targets"
 
 /** Each target with a switch; its range stands below while it is on. */
 export function TargetFields() {
@@ -20,20 +21,20 @@ function TargetField({ of: key }: { of: TargetKey }) {
   const bench = useBench()
   const on = useLive(({ scene }) => scene.target[key] !== undefined)
   const { problem, told } = useProblem()
-  const toggle = () =>
-    told(switchTarget(bench, key), `Target for ${targetTitles[key].toLowerCase()} ${on ? "dropped" : "set"}`)
+  const title = bowSheet.targets[key]
+  const toggle = () => told(switchTarget(bench, key), (on ? bowSheet.targetDropped : bowSheet.targetSet)(title))
   return (
     <fieldset className="target-field">
       <legend>
         <Check checked={on} onSwitch={toggle}>
-          {targetTitles[key]}
+          {title}
         </Check>
       </legend>
-      {on && key === "massMaxG" && <NumberField of="target:massMaxG" label="At most" />}
+      {on && key === "massMaxG" && <NumberField of="target:massMaxG" label={bowSheet.atMost} />}
       {on && key !== "massMaxG" && (
         <>
-          <NumberField of={`target:${key}.from`} label="From" />
-          <NumberField of={`target:${key}.to`} label="To" />
+          <NumberField of={`target:${key}.from`} label={bowSheet.from} />
+          <NumberField of={`target:${key}.to`} label={bowSheet.to} />
         </>
       )}
       {problem}

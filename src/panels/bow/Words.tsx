@@ -3,6 +3,7 @@ import { rename } from "../../commands/bench"
 import { writeNotes } from "../../commands/setup"
 import { problemText } from "../../describe/problemText"
 import { useBench, useLive } from "../../state/useBench"
+import { bowSheet } from "../../words/bowSheet"
 import { Problem } from "../Problem"
 
 /** As long as the file allows. */
@@ -17,13 +18,13 @@ export function Words() {
   return (
     <>
       <TextField
-        label="Name of the setup"
+        label={bowSheet.name}
         value={name}
         longest={LONGEST_NAME}
         write={(text) => rename.run(bench, { name: text.trim() })}
       />
       <TextField
-        label="Notes"
+        label={bowSheet.notes}
         value={notes}
         longest={LONGEST_NOTES}
         lines={4}

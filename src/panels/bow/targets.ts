@@ -5,15 +5,6 @@ import type { Target } from "../../scene/schema"
 import type { TargetKey } from "../../scene/suggest"
 import type { Bench } from "../../state/bench"
 
-/** What each target is called beside its switch. */
-export const targetTitles: Readonly<Record<TargetKey, string>> = {
-  forwardMm: "Balance point ahead of the grip",
-  upMm: "Balance point above the grip",
-  sideMm: "Balance point to the right",
-  massMaxG: "Mass",
-  netLiftNm: "Net lift at full draw",
-}
-
 /** Half the width of a first range: what a club bow is commonly set up to (common practice, no source). */
 const FIRST_HALF_MM = 20
 const FIRST_HALF_SIDE_MM = 5

@@ -7,6 +7,7 @@ import { slotTitle } from "../../describe/partNames"
 import type { Result } from "../../scene/errors"
 import { type Slot, slotNamed } from "../../scene/slots"
 import { BenchContext, useBench } from "../../state/useBench"
+import { plainDigits } from "../../words/numbers"
 import type { SliderGesture } from "./gesture"
 import type { Slider, SliderGroup } from "./groups"
 import { levaTheme } from "./theme"
@@ -106,7 +107,8 @@ function controlOf({ key, label, from, to }: Slider, slot: Slot | undefined, uni
 }
 
 /** A slot's value as a number of the shown unit. */
-const shown = (slot: Slot, units: UnitChoice): number => Number(fieldText(slot.value, slot.field.quantity, units))
+const shown = (slot: Slot, units: UnitChoice): number =>
+  Number(plainDigits(fieldText(slot.value, slot.field.quantity, units)))
 
 /** Digits behind the point in leva's own boxes. */
 const padOf = (slot: Slot, units: UnitChoice): number => fieldUnit(slot.field.quantity, units).decimals

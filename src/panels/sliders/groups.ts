@@ -1,6 +1,8 @@
 import { partNames } from "../../describe/partNames"
-import type { Scene } from "../../scene/schema"
+import type { MountName, Scene } from "../../scene/schema"
 import { type Slot, slotsOf } from "../../scene/slots"
+import { partWords } from "../../words/partWords"
+import { sliders as words } from "../../words/sliders"
 
 /** One slider: the slot it moves and how far it goes, in the file's unit. */
 export interface Slider {
@@ -26,12 +28,12 @@ const USUAL: readonly { readonly slot: RegExp; readonly from: number; readonly t
     { slot: /\/weights(#\d+)?:count$/, from: 0, to: 20 },
     { slot: /:splayDeg$/, from: -30, to: 120 },
     { slot: /:droopDeg$/, from: -60, to: 90 },
-    { slot: /\/swing(#\d+)?:stemLengthMm$/, from: 20, to: 400, label: "Swing stem length" },
-    { slot: /\/swing(#\d+)?:bobMassG$/, from: 0, to: 500, label: "Swing bob mass" },
+    { slot: /\/swing(#\d+)?:stemLengthMm$/, from: 20, to: 400, label: words.stemLength },
+    { slot: /\/swing(#\d+)?:bobMassG$/, from: 0, to: 500, label: words.bobMass },
     { slot: /^bow:braceHeightMm$/, from: 150, to: 260 },
     { slot: /^bow:drawWeightLbf$/, from: 10, to: 70 },
     { slot: /^bow:nockHeightMm$/, from: 0, to: 120 },
-    { slot: /^archer:elbowElevationDeg$/, from: -15, to: 30, label: "Draw elbow up" },
+    { slot: /^archer:elbowElevationDeg$/, from: -15, to: 30, label: words.elbow },
     { slot: /^pose:draw$/, from: 0, to: 1 },
     { slot: /^pose:(slope|cant)Deg$/, from: -45, to: 45 },
   ]
@@ -59,19 +61,19 @@ export function sliderGroups(scene: Scene): SliderGroup[] {
   })
 }
 
-const POSE = "How it is held"
-const BOW = "Bow and archer"
+const POSE = words.pose
+const BOW = words.bow
 
 function groupTitle(scene: Scene, { owner, key }: Slot): string {
   if (owner === "pose") return POSE
   if (owner === "bow" || owner === "archer") return BOW
   // An arm's own angles stand with what it carries.
   const chain = /:(splay|droop)Deg$/.test(key) ? owner : owner.slice(0, owner.lastIndexOf("/"))
-  return partNames(scene).get(chain)?.title ?? `${chain.charAt(0).toUpperCase()}${chain.slice(1)} mount`
+  return partNames(scene).get(chain)?.title ?? partWords.mountTitles[chain as MountName]
 }
 
 function sliderLabel(scene: Scene, { owner, label }: Slot): string {
   const onItsOwn = owner === "pose" || owner === "bow" || owner === "archer" || /\/(left|right)$/.test(owner)
-  const text = onItsOwn ? label : `${partNames(scene).get(owner)?.short ?? owner}, ${label}`
+  const text = onItsOwn ? label : words.ofPart(partNames(scene).get(owner)?.short ?? owner, label)
   return text.charAt(0).toUpperCase() + text.slice(1)
 }

@@ -1,4 +1,6 @@
 import type * as english from "../all"
+import { sliders } from "./sliders"
+import { bowSheet } from "./bowSheet"
 import { acts } from "./acts"
 import { bar } from "./bar"
 import { beside } from "./beside"
@@ -58,6 +60,8 @@ import { verdict } from "./verdict"
 
 /** The whole catalogue in French; a part that is missing here is a type error. */
 export const french = {
+  sliders,
+  bowSheet,
   acts,
   bar,
   beside,

@@ -1,0 +1,48 @@
+import type { bowSheet as english } from "../bowSheet"
+
+export const bowSheet: typeof english = {
+  sections: {
+    bow: "Arc",
+    targets: "Objectifs",
+    archer: "Archer",
+    riser: "Poignée",
+    limbs: "Branches",
+    stringAndArrow: "Corde et flèche",
+    string: "Corde",
+    arrow: "Flèche",
+    mounts: "Fixations",
+    words: "Nom et notes",
+  },
+  kind: "Type d’arc",
+  kinds: { recurve: "classique", compound: "à poulies" },
+  kindHint: "Changer de type garde tout sauf les branches ; Annuler revient en arrière.",
+  wrap: "Près du band, la corde repose sur les branches",
+  targets: {
+    forwardMm: "Point d’équilibre en avant du grip",
+    upMm: "Point d’équilibre au-dessus du grip",
+    sideMm: "Point d’équilibre vers la droite",
+    massMaxG: "Masse",
+    netLiftNm: "Levée nette à pleine allonge",
+  },
+  targetSet: (title) => `Objectif fixé : ${title.toLowerCase()}`,
+  targetDropped: (title) => `Objectif retiré : ${title.toLowerCase()}`,
+  from: "De",
+  to: "À",
+  atMost: "Au plus",
+  mountsHint: "Tant qu’une fixation est choisie ici, elle se déplace aussi dans l’image.",
+  mountUsed: "Porte une pièce de la stabilisation.",
+  addMount: {
+    front: "Ajouter une fixation avant",
+    upper: "Ajouter une fixation haute",
+    lower: "Ajouter une fixation basse",
+    back: "Ajouter une fixation arrière",
+  },
+  removeMount: {
+    front: "Enlever la fixation avant",
+    upper: "Enlever la fixation haute",
+    lower: "Enlever la fixation basse",
+    back: "Enlever la fixation arrière",
+  },
+  name: "Nom du réglage",
+  notes: "Notes",
+}
