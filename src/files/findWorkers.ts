@@ -1,4 +1,5 @@
 import type { Spawn } from "../scene/find/pool/pool"
+import { kitFiles as words } from "../words/kitFiles"
 
 /** A search shares out among at most so many: more make a phone hot, and hardly a search shorter. */
 const MOST_WORKERS = 4
@@ -37,7 +38,7 @@ export const spawning =
       last = now
       if (!waits) return
       silent++
-      if (silent > (spoken ? SILENT_TIMES : SILENT_AT_FIRST)) die("a worker fell silent")
+      if (silent > (spoken ? SILENT_TIMES : SILENT_AT_FIRST)) die(words.silent)
     }, LISTEN_EVERY)
     const end = () => {
       over = true
@@ -63,9 +64,9 @@ export const spawning =
       }
       worker.onerror = (event) => {
         event.preventDefault()
-        die(event.message || "the part of the page that searches could not be fetched or broke")
+        die(event.message || words.searchAway)
       }
-      worker.onmessageerror = () => die("a message was lost")
+      worker.onmessageerror = () => die(words.lost)
     } catch (problem) {
       dieSoon(problem)
     }

@@ -3,6 +3,7 @@ import { type FindQuestion, questionSchema } from "../scene/find"
 import { emptyKit, type Kit, parseKit, serializeKit } from "../scene/kit"
 import { createFinder, type Finder } from "../state/finder"
 import { createKitBox, type KitBox } from "../state/kitBox"
+import { kitFiles as words } from "../words/kitFiles"
 import { type BrowserStore, browserStore } from "./browserStore"
 import { spawnWorker, workersHere } from "./findWorkers"
 import { watchSleep } from "./tabSleep"
@@ -61,7 +62,7 @@ let here: KitBench | null = null
 export function kitBench(store: BrowserStore = browserStore()): KitBench {
   if (here !== null) return here
   const { kit, fileName, question, searching } = readKeptKit(store)
-  const box = createKitBox(kit ?? emptyKit("My box"), fileName)
+  const box = createKitBox(kit ?? emptyKit(words.mine), fileName)
   const finder = createFinder(workersHere(), spawnWorker, { question, cutOff: searching }, watchSleep)
   let kept = true
   const keep = () => {

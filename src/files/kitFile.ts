@@ -1,6 +1,7 @@
 import type { Result } from "../scene/errors"
 import { failure } from "../scene/errors"
 import { type Kit, kitFromTable, parseKit } from "../scene/kit"
+import { kitFiles as words } from "../words/kitFiles"
 import { listed } from "./shipped"
 
 /** Whether a text is meant as a kit and not as a scene: by its ending, or by what it says it is. */
@@ -22,5 +23,5 @@ export async function fetchKit(id: string): Promise<Result<Kit>> {
   } catch {
     // Said below, like any other way of not coming.
   }
-  return failure({ code: "not-a-scene", path: "", message: `kit "${id}" could not be fetched; is the network there?` })
+  return failure({ code: "not-a-scene", path: "", message: words.away(id) })
 }

@@ -1,6 +1,8 @@
 import type { Result } from "../scene/errors"
 import { type Kit, kitTable, piecesIn, serializeKit } from "../scene/kit"
-import type { Bench } from "../state/bench"
+import type { Bench, Notice } from "../state/bench"
+import { files } from "../words/files"
+import { kitFiles as words } from "../words/kitFiles"
 import { kitFrom } from "./kitFile"
 import { kitBench } from "./keptKit"
 import { download, fileNameFor, withJson } from "./saveFile"
@@ -14,25 +16,26 @@ export function openKitText(bench: Bench, name: string, text: string): Kit | nul
 export function openDroppedKit(bench: Bench, name: string, text: string): void {
   const kit = openKitText(bench, name, text)
   if (kit === null) return
-  const words = `The kit “${kit.name || name}” is in the box on the Find sheet: ${piecesIn(kit)} pieces.`
-  bench.setView({ notice: { tone: "info", text: words, errors: [] } })
+  bench.setView({
+    notice: { tone: "info", text: words.onFindSheet(kit.name || name, piecesIn(kit)), errors: [] },
+  })
 }
 
-const NOT_OPENED = "was not opened; the box is as it was."
+/** What was last said of a kit that would not open. */
+let refusal: Notice | null = null
 
 /** Puts what was read into the box. `called` is what the coach knows it by; `fileName` what it is saved as. */
 export function openKit(bench: Bench, read: Result<Kit>, called: string, fileName: string | null): Kit | null {
   if (!read.ok) {
-    const text = `The kit “${called}” ${NOT_OPENED}`
-    bench.setView({ notice: { tone: "problem", text, errors: read.errors } })
+    refusal = { tone: "problem", text: words.notOpened(called), errors: read.errors }
+    bench.setView({ notice: refusal })
     return null
   }
   const kit = read.value
   kitBench().box.open(kit, fileName)
-  // What was said of a kit that would not open is over with one that does.
-  const { notice } = bench.store.getState()
-  if (notice?.tone === "problem" && notice.text.endsWith(NOT_OPENED)) bench.setView({ notice: null })
-  bench.say(`The kit “${kit.name || called}” is in the box: ${piecesIn(kit)} pieces`)
+  // It is over with one that does.
+  if (refusal !== null && bench.store.getState().notice === refusal) bench.setView({ notice: null })
+  bench.say(words.inBox(kit.name || called, piecesIn(kit)))
   return kit
 }
 
@@ -47,7 +50,7 @@ export function pickKit(bench: Bench): void {
     try {
       openKitText(bench, file.name, await file.text())
     } catch {
-      bench.setView({ notice: { tone: "problem", text: `“${file.name}” could not be read.`, errors: [] } })
+      bench.setView({ notice: { tone: "problem", text: files.unread(file.name), errors: [] } })
     }
   })
   input.click()
@@ -61,9 +64,9 @@ export function saveKit(bench: Bench, as: "json" | "csv"): void {
   try {
     if (as === "json") download(name, serializeKit(kit), "application/json")
     else download(name, kitTable(kit), "text/csv;charset=utf-8")
-    bench.say(`Saved as ${name}`)
+    bench.say(files.savedAs(name))
   } catch (problem) {
-    const text = `The kit was not saved: ${problem instanceof Error ? problem.message : String(problem)}`
+    const text = words.notSaved(problem instanceof Error ? problem.message : String(problem))
     bench.setView({ notice: { tone: "problem", text, errors: [] } })
   }
 }

@@ -1,6 +1,7 @@
 import { failure, type Result } from "../scene/errors"
 import type { Scene } from "../scene/schema"
 import { files } from "../words/files"
+import { shipped } from "../words/shipped"
 
 const words = files.scene
 
@@ -13,14 +14,18 @@ export interface ShippedScene {
 /** The scenes that come with the page. Rejects when they cannot be fetched. */
 export const shippedScenes = (): Promise<readonly ShippedScene[]> => listed("scenes")
 
-/** What the list of a folder beside the page names. Rejects, with the folder, when it cannot be fetched. */
-export async function listed(folder: string): Promise<readonly ShippedScene[]> {
+/**
+ * What the list of a folder beside the page names, as this language calls it; a file that the catalogue does not know
+ * by its own name. Rejects, with the folder, when it cannot be fetched.
+ */
+export async function listed(folder: keyof typeof shipped): Promise<readonly ShippedScene[]> {
+  const names: Readonly<Record<string, string>> = shipped[folder]
   const response = await fetch(`${folder}/index.json`)
   if (!response.ok) throw new Error(`the list of ${folder} did not come (${response.status})`)
-  return ((await response.json()) as { file: string; name: string }[]).map(({ file, name }) => ({
-    id: file.replace(/\.json$/, ""),
-    name,
-  }))
+  return ((await response.json()) as { file: string; name: string }[]).map(({ file, name }) => {
+    const id = file.replace(/\.json$/, "")
+    return { id, name: names[id] ?? name }
+  })
 }
 
 /** One shipped scene by its name in `scenes/`. Never rejects: what goes wrong is an error with the name in it. */

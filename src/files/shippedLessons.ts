@@ -1,5 +1,8 @@
 import { type FileText, fileText } from "../describe/fileText"
 import { failure, type Result, success } from "../scene/errors"
+import { files } from "../words/files"
+
+const words = files.lesson
 
 export interface ShippedLesson {
   /** File name in `scenes/lessons/`, without `.json`: what `?lesson=` takes. */
@@ -20,12 +23,12 @@ export async function shippedLessons(): Promise<readonly ShippedLesson[]> {
 
 /** The text of one shipped lesson by its name in `scenes/lessons/`. Never rejects. */
 export async function fetchLesson(id: string): Promise<Result<string>> {
-  const missing = (why: string) => failure({ code: "not-a-scene", path: "", message: `lesson "${id}" ${why}` })
-  if (!/^[\w-]+$/.test(id)) return missing("is not the name of a lesson that comes with the bench")
+  const missing = (why: (id: string) => string) => failure({ code: "not-a-scene", path: "", message: why(id) })
+  if (!/^[\w-]+$/.test(id)) return missing(words.noName)
   try {
     const response = await fetch(`scenes/lessons/${id}.json`)
-    return response.ok ? success(await response.text()) : missing("does not come with the bench")
+    return response.ok ? success(await response.text()) : missing(words.unknown)
   } catch {
-    return missing("could not be fetched; is the network there?")
+    return missing(words.away)
   }
 }

@@ -2,6 +2,7 @@ import { useLayoutEffect, useRef, useState } from "react"
 import type { Projector } from "../picture/projector"
 import { soon } from "../state/frame"
 import { useBench, useLive } from "../state/useBench"
+import { knobs as words } from "../words/knobs"
 import { holds } from "./current"
 import { listenForDrags } from "./dragging"
 import { pressSwitch } from "./extender"
@@ -98,7 +99,7 @@ export default function HandleLayer({ projector }: { projector: Projector | null
 
   return (
     <fieldset ref={layer} className="handles" hidden={projector === null}>
-      <legend className="visually-hidden">Handles in the picture</legend>
+      <legend className="visually-hidden">{words.label}</legend>
       <svg className="handle-leaders" aria-hidden="true">
         {[...handles.map(({ key }) => key), ...switches.map(({ path }) => switchId(path))].map((id) => (
           <g key={id} data-leader={id} visibility="hidden">

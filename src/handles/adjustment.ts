@@ -4,6 +4,7 @@ import type { Handle } from "../picture/handle"
 import { changeText, limitText, valueText } from "../picture/handleText"
 import type { Scene } from "../scene/schema"
 import type { Bench } from "../state/bench"
+import { knobs as words } from "../words/knobs"
 import { handleNamed } from "./current"
 
 /** One change under way on one handle, by a drag or a held key: in the end one undo step, or nothing. */
@@ -37,7 +38,7 @@ export function beginAdjustment(bench: Bench, handle: Handle): Adjustment {
     set(value) {
       if (value !== handleNamed(store.getState(), key)?.value) {
         const done = setNumber.run(bench, { key, value })
-        if (!done.ok) return tell(`Not possible: ${problemText(store.getState(), done.errors)}`)
+        if (!done.ok) return tell(words.notPossible(problemText(store.getState(), done.errors)))
       }
       return tell(limitText(handle, value, store.getState().preferences))
     },
@@ -52,7 +53,7 @@ export function beginAdjustment(bench: Bench, handle: Handle): Adjustment {
     giveUp() {
       if (!live()) return
       bench.cancel()
-      bench.say(`${label} back to ${valueText(handle, store.getState().preferences)}.`)
+      bench.say(words.back(label, valueText(handle, store.getState().preferences)))
     },
   }
 }

@@ -5,6 +5,7 @@ import { type ReadoutKey, readouts } from "../describe/readouts"
 import type { Target } from "../scene/schema"
 import { figures } from "../state/derived"
 import { useLive, usePreferences } from "../state/useBench"
+import { figures as words } from "../words/figures"
 import { Readout } from "./Readout"
 import "./sheet.css"
 import { TurnBars } from "./TurnBars"
@@ -32,7 +33,7 @@ const signed: ReadonlySet<ReadoutKey> = new Set(["fullDraw.gripShiftMm", "cantRi
 export function BalanceSheet() {
   return (
     <div className="balance-sheet">
-      <Group name="At the pose" keys={["centreMm.up", "centreMm.side", ...atPose]}>
+      <Group name={words.atPose} keys={["centreMm.up", "centreMm.side", ...atPose]}>
         <dl className="figure-rows">
           <JudgedRow of="centreMm.up" target={(target) => target.upMm} judge={upVerdict} />
           <JudgedRow of="centreMm.side" target={(target) => target.sideMm} judge={sideVerdict} />
@@ -41,22 +42,22 @@ export function BalanceSheet() {
           ))}
         </dl>
       </Group>
-      <Group name="At full draw, level" keys={["fullDraw.netLiftNm", ...atFullDraw]}>
+      <Group name={words.atFullDraw} keys={["fullDraw.netLiftNm", ...atFullDraw]}>
         <dl className="figure-rows">
           {atFullDraw.map((key) => (
             <FigureRow key={key} of={key} />
           ))}
         </dl>
       </Group>
-      <Group name="Turn resistance about the grip" keys={turning}>
+      <Group name={words.turning} keys={turning}>
         <TurnBars />
         <dl className="figure-rows">
           <FigureRow of="pitchInertiaFree" />
         </dl>
       </Group>
       <details className="figure-more">
-        <summary>More numbers</summary>
-        <Group name="Bare bow, and principal moments of the whole" keys={more}>
+        <summary>{words.more}</summary>
+        <Group name={words.principal} keys={more}>
           <dl className="figure-rows">
             {more.map((key) => (
               <FigureRow key={key} of={key} />
@@ -76,7 +77,8 @@ function Group({ name, keys, children }: { name: string; keys: readonly ReadoutK
       {children}
       <details className="figure-meanings">
         <summary>
-          What is this?<span className="visually-hidden"> {name}</span>
+          {words.whatIsThis}
+          <span className="visually-hidden"> {name}</span>
         </summary>
         <Suspense fallback={null}>
           <Meanings keys={keys} />

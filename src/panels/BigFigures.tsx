@@ -3,6 +3,7 @@ import { forwardVerdict, massVerdict, netLiftVerdict, netLiftWords, withSpread }
 import { isTilted } from "../describe/placeWords"
 import { spreads } from "../state/spreads"
 import { useLive, usePreferences } from "../state/useBench"
+import { figures as words } from "../words/figures"
 import { Readout } from "./Readout"
 import { TargetGauge } from "./TargetGauge"
 import { VerdictLine } from "./Verdict"
@@ -11,7 +12,7 @@ import "./figures.css"
 /** The three numbers a coach reads from two metres away. */
 export function BigFigures() {
   return (
-    <section className="big-figures" aria-label="Key figures">
+    <section className="big-figures" aria-label={words.key}>
       <BalancePoint />
       <NetAtFullDraw />
       <Mass />
@@ -28,8 +29,8 @@ function BalancePoint() {
   const verdict = forwardVerdict(value, target, units)
   return (
     <Figure
-      name="Balance point"
-      place={tilted ? "ahead, along the bow" : "ahead of the grip"}
+      name={words.balance}
+      place={tilted ? words.alongBow : words.ahead}
       number={<Readout of="centreMm.forward" />}
     >
       {target !== undefined && <TargetGauge value={value} target={target} spread={spread} />}
@@ -46,7 +47,7 @@ function NetAtFullDraw() {
   const units = usePreferences()
   const verdict = netLiftVerdict(value, target, units)
   return (
-    <Figure name="Net at full draw" place="held level" number={<Readout of="fullDraw.netLiftNm" sign />}>
+    <Figure name={words.net} place={words.heldLevel} number={<Readout of="fullDraw.netLiftNm" sign />}>
       <span className="verdict">
         {withSpread({ standing: "untargeted", words: netLiftWords(value), target: null }, spread).words}
       </span>
@@ -66,7 +67,7 @@ function Mass() {
   const units = usePreferences()
   const verdict = massVerdict(value, max, units)
   return (
-    <Figure name="Mass" place="as it is held" number={<Readout of="massG" />}>
+    <Figure name={words.mass} place={words.asHeld} number={<Readout of="massG" />}>
       {verdict.target !== null && (
         <>
           <VerdictLine of="massG" verdict={verdict} />

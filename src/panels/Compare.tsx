@@ -1,5 +1,6 @@
 import { holdToCompare, stopComparing, swapCompared } from "../commands/compare"
 import { useBench, useLive } from "../state/useBench"
+import { compare as words } from "../words/compare"
 import "./compare.css"
 import { useProblem } from "./Problem"
 
@@ -15,7 +16,7 @@ export default function Compare({ onPick }: { onPick: () => void }) {
           {holdToCompare.label}
         </button>
         <button type="button" onClick={onPick}>
-          Compare a file…
+          {words.file}
         </button>
       </div>
     )
@@ -24,7 +25,7 @@ export default function Compare({ onPick }: { onPick: () => void }) {
     <div className="compare" data-holding>
       <p className="compare-name">
         <span className="compare-mark" aria-hidden="true" />
-        Compared with <strong>{held}</strong>
+        {words.with} <strong>{held}</strong>
       </p>
       <button type="button" onClick={() => told(swapCompared.run(bench, undefined))}>
         {swapCompared.label}

@@ -13,6 +13,7 @@ import {
 import type { Suggestion, TargetState } from "../scene/suggest"
 import { spreads } from "../state/spreads"
 import { useBench, useLive } from "../state/useBench"
+import { fixes as words } from "../words/fixes"
 import "./fixes.css"
 import { useProblem } from "./Problem"
 import { type Found, useSuggestions } from "./useSuggestions"
@@ -30,10 +31,10 @@ export default function Fixes() {
   const stale = useLive(({ scene }) => found !== null && scene !== found.scene)
   if (found === null || found.missed.length === 0) return null
   return (
-    <section className="fixes" aria-label="Off target" data-stale={stale || undefined} aria-busy={stale}>
+    <section className="fixes" aria-label={words.title} data-stale={stale || undefined} aria-busy={stale}>
       <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>
-          <strong>Off target</strong> <span className="fixes-count">{waysText(found.suggestions.length)}</span>
+          <strong>{words.title}</strong> <span className="fixes-count">{waysText(found.suggestions.length)}</span>
         </summary>
         <div className="fixes-list">
           {found.missed.map((state) => (
@@ -78,7 +79,7 @@ function Way({ way, found, stale }: { way: Suggestion; found: Found; stale: bool
       "edits" in way
         ? editChains.run(bench, { label: change, edits: way.edits })
         : setNumbers.run(bench, { label: change, changes: way.changes, paired: false })
-    told(result, `${text}. Undo takes it back.`)
+    told(result, words.done(text))
   }
   return (
     <li className="way">
@@ -86,8 +87,8 @@ function Way({ way, found, stale }: { way: Suggestion; found: Found; stale: bool
         <strong>{change}</strong>
         <span className="way-effect">{effectText(way, units)}</span>
       </span>
-      <button type="button" onClick={tryIt} aria-disabled={stale} aria-label={`Try: ${change}`}>
-        Try it
+      <button type="button" onClick={tryIt} aria-disabled={stale} aria-label={words.tryThis(change)}>
+        {words.tryIt}
       </button>
       {problem}
     </li>

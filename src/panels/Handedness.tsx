@@ -1,5 +1,6 @@
 import { setHand } from "../commands/setup"
 import { useBench, useLive } from "../state/useBench"
+import { handedness as words } from "../words/handedness"
 import { Choice } from "./Choice"
 import { useProblem } from "./Problem"
 
@@ -11,17 +12,15 @@ export function Handedness() {
   return (
     <>
       <Choice
-        name="Archer shoots"
+        name={words.shoots}
         value={hand}
         options={[
-          ["right", "right-handed"],
-          ["left", "left-handed"],
+          ["right", words.right],
+          ["left", words.left],
         ]}
         onChoose={(next) => told(setHand.run(bench, { hand: next }))}
       />
-      <p className="sheet-hint">
-        This mirrors only how the riser is drawn. The numbers you entered (sight, mounts, side rods) stay as they are.
-      </p>
+      <p className="sheet-hint">{words.mirrors}</p>
       {problem}
     </>
   )

@@ -3,6 +3,7 @@ import { clearNumber, setNumber } from "../commands/numbers"
 import { allowedText, fieldSaid, fieldText, fieldUnit, readField, stepped } from "../describe/fieldText"
 import { problemText } from "../describe/problemText"
 import { useBench, usePreferences } from "../state/useBench"
+import { fields as words } from "../words/fields"
 import "./fields.css"
 import { useHeldKey } from "./useHeldKey"
 import { slotNamed } from "../scene/slots"
@@ -40,7 +41,7 @@ function SlotField({ slotKey: key, slot, label }: { slotKey: string; slot: LiveS
     const { scene } = bench.store.getState()
     const now = slotNamed(scene, key)
     if (now !== undefined)
-      bench.say(now.absent ? `${title}: none` : `${title} ${fieldSaid(now.value, field.quantity, units)}`)
+      bench.say(now.absent ? words.isNone(title) : words.is(title, fieldSaid(now.value, field.quantity, units)))
   }
 
   /** Takes what was typed; false when it was refused, with the reason shown and the text kept. */
@@ -49,15 +50,13 @@ function SlotField({ slotKey: key, slot, label }: { slotKey: string; slot: LiveS
     const empty = draft.trim() === ""
     const reading = readField(draft, field, units)
     if (!reading.ok && !empty) {
-      setProblem(`${title}: ${reading.problem}.`)
+      setProblem(words.wrong(title, reading.problem))
       return false
     }
     const result = reading.ok ? setNumber.run(bench, { key, value: reading.value }) : clearNumber.run(bench, { key })
     if (!result.ok) {
       setProblem(
-        empty
-          ? `${title}: ${allowedText(field, units)} is needed.`
-          : problemText(bench.store.getState(), result.errors),
+        empty ? words.needed(title, allowedText(field, units)) : problemText(bench.store.getState(), result.errors),
       )
       return false
     }
@@ -99,7 +98,7 @@ function SlotField({ slotKey: key, slot, label }: { slotKey: string; slot: LiveS
       <label htmlFor={id}>{label}</label>
       <span className="number-field-box">
         {field.quantity === "count" && (
-          <StepButton label={`One less, ${title}`} sign="−" onPress={() => step(-1, false)} />
+          <StepButton label={words.less(title)} sign="−" onPress={() => step(-1, false)} />
         )}
         <input
           id={id}
@@ -110,10 +109,10 @@ function SlotField({ slotKey: key, slot, label }: { slotKey: string; slot: LiveS
           enterKeyHint="done"
           data-slot={key}
           value={shown}
-          placeholder={absent ? "none" : undefined}
+          placeholder={absent ? words.none : undefined}
           aria-invalid={problem !== null || undefined}
           aria-describedby={`${id}-more`}
-          title={`${capital(allowedText(field, units))}. Arrow keys step, with Shift further.`}
+          title={words.tip(capital(allowedText(field, units)))}
           onChange={(event) => {
             setDraft(event.target.value)
             if (problem !== null && readField(event.target.value, field, units).ok) setProblem(null)
@@ -126,16 +125,13 @@ function SlotField({ slotKey: key, slot, label }: { slotKey: string; slot: LiveS
           }}
           onFocus={(event) => event.target.select()}
         />
-        {field.quantity === "count" && (
-          <StepButton label={`One more, ${title}`} sign="+" onPress={() => step(1, false)} />
-        )}
+        {field.quantity === "count" && <StepButton label={words.more(title)} sign="+" onPress={() => step(1, false)} />}
         <span className="number-field-unit">{unit}</span>
       </span>
       <span className="number-field-problem" id={`${id}-more`} role={problem === null ? undefined : "alert"}>
         {problem ?? (
           <span className="visually-hidden">
-            {unit === "" ? "" : `in ${unit}, `}
-            {allowedText(field, units)}
+            {unit === "" ? allowedText(field, units) : words.inUnit(unit, allowedText(field, units))}
           </span>
         )}
       </span>

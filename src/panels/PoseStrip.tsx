@@ -2,6 +2,7 @@ import { useState } from "react"
 import { setNumber } from "../commands/numbers"
 import { cantText, drawText, slopeText } from "../describe/poseText"
 import { useBench, useLive } from "../state/useBench"
+import { figures as figureWords } from "../words/figures"
 import "./problem.css"
 import "./strip.css"
 import { useRange } from "./useRange"
@@ -15,9 +16,9 @@ const LIMIT_DEGREES = 90
 export function PoseStrip() {
   return (
     <div className="pose-strip">
-      <PoseSlider of="pose:draw" name="Draw" words={drawText} from={0} to={1} reset="Back to brace" />
-      <AngleSlider of="pose:slopeDeg" name="Slope" words={slopeText} reset="Level" />
-      <AngleSlider of="pose:cantDeg" name="Cant" words={cantText} reset="Upright" />
+      <PoseSlider of="pose:draw" name={figureWords.draw} words={drawText} from={0} to={1} reset={figureWords.toBrace} />
+      <AngleSlider of="pose:slopeDeg" name={figureWords.slope} words={slopeText} reset={figureWords.toLevel} />
+      <AngleSlider of="pose:cantDeg" name={figureWords.cant} words={cantText} reset={figureWords.toUpright} />
     </div>
   )
 }
@@ -62,7 +63,7 @@ function PoseSlider({ of: key, name, words, from, to, reset }: AngleProps & { fr
         <button
           type="button"
           className="pose-slider-reset"
-          aria-label={`${name}: ${reset.toLowerCase()}`}
+          aria-label={figureWords.reset(name, reset)}
           title={reset}
           onClick={() => setNumber.run(bench, { key, value: 0 })}
         >

@@ -1,6 +1,7 @@
 import { useRef, useState } from "react"
 import { partsTable } from "../describe/partsTable"
 import { useLive } from "../state/useBench"
+import { rig as words } from "../words/rig"
 import { AddMenu } from "./rig/AddMenu"
 import { useGiveFocus, WantedContext } from "./rig/focus"
 import { PartRow } from "./rig/PartRow"
@@ -20,26 +21,23 @@ export default function RigSheet() {
   return (
     <WantedContext value={wanted}>
       <table {...roles.table} className="parts" ref={table}>
-        <caption className="visually-hidden">
-          Every part with its mass, its nose-down moment, its place from the grip and its share of the whole moment. A
-          part's name opens its numbers.
-        </caption>
+        <caption className="visually-hidden">{words.about}</caption>
         <thead {...roles.group}>
           <tr {...roles.row} className="part-row part-heads">
             <th {...roles.columnHead} scope="col">
-              Part
+              {words.part}
             </th>
             <th {...roles.columnHead} scope="col" className="part-mass">
-              Mass
+              {words.mass}
             </th>
             <th {...roles.columnHead} scope="col" className="part-moment">
-              Nose-down
+              {words.noseDown}
             </th>
             <th {...roles.columnHead} scope="col" className="part-place">
-              Place from the grip
+              {words.place}
             </th>
             <th {...roles.columnHead} scope="col" className="part-share">
-              Share
+              {words.share}
             </th>
           </tr>
         </thead>
@@ -60,7 +58,7 @@ function Group({ group }: { group: RowGroup }) {
         <th {...roles.rowHead} scope="rowgroup" colSpan={5}>
           <span className="part-group-title">
             {title}
-            {rows.length === 0 && <span className="part-group-empty"> empty</span>}
+            {rows.length === 0 && <span className="part-group-empty"> {words.empty}</span>}
           </span>
           {adding !== null && <AddMenu adding={adding} title={title} />}
         </th>
@@ -80,7 +78,7 @@ function Total() {
     <tfoot {...roles.group}>
       <tr {...roles.row} className="part-row part-total">
         <th {...roles.rowHead} scope="row">
-          Together
+          {words.together}
         </th>
         <td {...roles.cell} className="part-mass">
           {mass}
@@ -89,7 +87,7 @@ function Total() {
           {moment}
         </td>
         <td {...roles.cell} className="part-place">
-          at the pose shown
+          {words.asShown}
         </td>
         <td {...roles.cell} className="part-share">
           {share}

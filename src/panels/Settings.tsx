@@ -1,22 +1,13 @@
 import { useEffect, useRef } from "react"
 import { setPreferences, toggleOverlay } from "../commands/preferences"
-import { type Overlay, overlays } from "../state/preferences"
+import { overlays } from "../state/preferences"
 import { useBench, useLive } from "../state/useBench"
 import { type Language, languages } from "../words/language"
+import { settings as words } from "../words/settings"
 import { Check } from "./Check"
 import { Choice } from "./Choice"
 import { Handedness } from "./Handedness"
 import "./settings.css"
-
-const overlayWords: Readonly<Record<Overlay, string>> = {
-  plumb: "Plumb line and moment arm",
-  target: "Balance target",
-  ellipsoid: "Inertia ellipsoid",
-  arcs: "Pitch, roll and yaw arrows",
-  fullDraw: "Balance of the drawn bow",
-  ground: "Ground, and the hillside on a slope",
-  labels: "Labels",
-}
 
 /** Each by its own name, so that it is found by who reads no other. */
 const languageNames = Object.entries(languages) as [Language, string][]
@@ -38,71 +29,71 @@ export default function Settings({ onClose }: { onClose(): void }) {
   return (
     <dialog ref={dialog} className="settings" aria-labelledby="settings-title" onClose={onClose}>
       <div className="settings-head">
-        <h2 id="settings-title">Settings</h2>
+        <h2 id="settings-title">{words.title}</h2>
         <button type="button" onClick={() => dialog.current?.close()}>
-          Close
+          {words.close}
         </button>
       </div>
-      <p className="settings-note">Kept in this browser. Handedness belongs to the bow and is saved with it.</p>
+      <p className="settings-note">{words.note}</p>
       <Choice
-        name="Masses"
+        name={words.masses}
         value={preferences.massUnit}
         options={[
-          ["g", "grams"],
-          ["oz", "ounces"],
+          ["g", words.grams],
+          ["oz", words.ounces],
         ]}
         onChoose={(massUnit) => setPreferences.run(bench, { massUnit })}
       />
       <Choice
-        name="Lengths"
+        name={words.lengths}
         value={preferences.lengthUnit}
         options={[
-          ["mm", "millimetres"],
-          ["in", "inches"],
+          ["mm", words.millimetres],
+          ["in", words.inches],
         ]}
         onChoose={(lengthUnit) => setPreferences.run(bench, { lengthUnit })}
       />
       <Choice
-        name="Forces"
+        name={words.forces}
         value={preferences.forceUnit}
         options={[
-          ["N", "newtons"],
-          ["lbf", "pounds"],
+          ["N", words.newtons],
+          ["lbf", words.pounds],
         ]}
         onChoose={(forceUnit) => setPreferences.run(bench, { forceUnit })}
       />
       <Choice
-        name="Language"
+        name={words.language}
         value={preferences.language}
-        options={[["auto", "as the device"], ...languageNames]}
+        options={[["auto", words.auto], ...languageNames]}
         onChoose={(language) => setPreferences.run(bench, { language })}
       />
       <Choice
-        name="Look"
+        name={words.theme}
         value={preferences.theme}
         options={[
-          ["auto", "as the device"],
-          ["light", "light"],
-          ["dark", "dark"],
+          ["auto", words.auto],
+          ["light", words.light],
+          ["dark", words.dark],
         ]}
         onChoose={(theme) => setPreferences.run(bench, { theme })}
       />
       <Handedness />
       <fieldset className="checks">
-        <legend>The picture shows</legend>
+        <legend>{words.shows}</legend>
         {overlays.map((overlay) => (
           <Check key={overlay} checked={preferences.show[overlay]} onSwitch={() => toggleOverlay.run(bench, overlay)}>
-            {overlayWords[overlay]}
+            {words.overlays[overlay]}
           </Check>
         ))}
       </fieldset>
       <fieldset className="checks">
-        <legend>V-bar arms</legend>
+        <legend>{words.arms}</legend>
         <Check
           checked={preferences.pairArms}
           onSwitch={() => setPreferences.run(bench, { pairArms: !preferences.pairArms })}
         >
-          Change both arms together
+          {words.pairArms}
         </Check>
       </fieldset>
     </dialog>

@@ -2,6 +2,7 @@ import { fixed, shownUnit } from "../describe/format"
 import { type ReadoutKey, readouts } from "../describe/readouts"
 import { spreads } from "../state/spreads"
 import { useLive, usePreferences } from "../state/useBench"
+import { figures as words } from "../words/figures"
 
 /** "± 1.2": how far a live number may be off at 95 % on a measured bow, in the number's own unit; nothing on any other. */
 export function Spread({ of: key }: { of: ReadoutKey }) {
@@ -11,11 +12,8 @@ export function Spread({ of: key }: { of: ReadoutKey }) {
   const { factor, decimals } = shownUnit(readouts[key].quantity, units)
   const known = Number.isFinite(spread)
   return (
-    <span className="readout-spread" data-spread={spread} title={known ? KNOWN : OPEN}>
+    <span className="readout-spread" data-spread={spread} title={known ? words.known : words.open}>
       {`±\u00a0${known ? fixed(spread * factor, decimals) : "?"}`}
     </span>
   )
 }
-
-const KNOWN = "At 95 %, by what was measured on the real bow, if the readings are as sure as they say."
-const OPEN = "What was measured on the real bow does not determine this number."

@@ -3,12 +3,13 @@ import { multipleScale, multipleText } from "../describe/turnText"
 import type { Figures } from "../scene/figures"
 import { figures } from "../state/derived"
 import { useLive } from "../state/useBench"
+import { figures as words } from "../words/figures"
 import { Readout } from "./Readout"
 
 const axes = [
-  { of: "inertiaGrip.pitch", index: 2, motion: "front up and down" },
-  { of: "inertiaGrip.yaw", index: 1, motion: "front left and right" },
-  { of: "inertiaGrip.roll", index: 0, motion: "canting" },
+  { of: "inertiaGrip.pitch", index: 2, motion: words.motions.pitch },
+  { of: "inertiaGrip.yaw", index: 1, motion: words.motions.yaw },
+  { of: "inertiaGrip.roll", index: 0, motion: words.motions.roll },
 ] as const satisfies readonly { of: ReadoutKey; index: 0 | 1 | 2; motion: string }[]
 
 const multiple = (f: Figures, index: 0 | 1 | 2): number => {
@@ -24,7 +25,7 @@ export function TurnBars() {
       {axes.map((axis) => (
         <TurnBar key={axis.of} {...axis} end={end} />
       ))}
-      <p className="turn-bars-scale">The mark on each bar is the bare bow, 1×; the bar's end is {end}×.</p>
+      <p className="turn-bars-scale">{words.turnScale(String(end))}</p>
     </div>
   )
 }

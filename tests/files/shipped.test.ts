@@ -3,6 +3,8 @@ import { join } from "node:path"
 import { afterEach, describe, expect, test, vi } from "vitest"
 import { fetchShipped, shippedScenes } from "../../src/files/shipped"
 import { parseScene } from "../../src/scene/parse"
+import { french } from "../../src/words/fr"
+import { shipped } from "../../src/words/shipped"
 import { serveScenes } from "./served"
 
 const folder = join(import.meta.dirname, "../../scenes")
@@ -17,6 +19,24 @@ test("the list gives every scene's name for the address and its name for people"
   expect(listed.map(({ name }) => name)).toEqual(
     files.map((name) => JSON.parse(readFileSync(join(folder, name), "utf8")).name),
   )
+})
+
+test.each(["scenes", "scenes/kits"] as const)(
+  "every file of %s has a name in each language, the English one the file's own",
+  (name) => {
+    const place = join(folder, "..", name)
+    const files = readdirSync(place).filter((file) => file.endsWith(".json"))
+    const own = files.map((file) => [file.slice(0, -5), JSON.parse(readFileSync(join(place, file), "utf8")).name])
+    expect(own.length).toBeGreaterThan(1)
+    expect(shipped[name]).toEqual(Object.fromEntries(own))
+    expect(Object.keys(french.shipped[name]).sort()).toEqual(Object.keys(shipped[name]).sort())
+  },
+)
+
+test("a scene that the catalogue does not know is listed by its file's own name", async () => {
+  const list = [{ file: "seventh-bow.json", name: "Seventh bow" }]
+  vi.stubGlobal("fetch", () => Promise.resolve(new Response(JSON.stringify(list))))
+  expect(await shippedScenes()).toEqual([{ id: "seventh-bow", name: "Seventh bow" }])
 })
 
 test("a scene is found by its name, with or without .json", async () => {

@@ -6,6 +6,7 @@ import { chainAt } from "../../scene/address"
 import type { Result } from "../../scene/errors"
 import type { Element } from "../../scene/schema"
 import { useBench } from "../../state/useBench"
+import { rig as words } from "../../words/rig"
 import { useProblem } from "../Problem"
 import { pathAt, useWanted } from "./focus"
 import type { Adding } from "./structure"
@@ -23,7 +24,7 @@ export function AddMenu({ adding, title }: { adding: Adding; title: string }) {
     what: string,
     control: "name" | "rename",
   ) => {
-    if (!told(result, `${what} added to ${title}`).ok) return
+    if (!told(result, words.added(what, title)).ok) return
     setOpen(false)
     const path = pathAt(bench, address)
     if (path === null) return
@@ -46,7 +47,7 @@ export function AddMenu({ adding, title }: { adding: Adding; title: string }) {
   const press = () => {
     if (adding.to !== "accessories") return setOpen(!open)
     const at = bench.store.getState().scene.accessories.length
-    done(addAccessory.run(bench, { name: "accessory" }), ["accessories", at], "accessory", "rename")
+    done(addAccessory.run(bench, { name: words.accessory }), ["accessories", at], words.accessory, "rename")
   }
 
   return (
@@ -56,15 +57,15 @@ export function AddMenu({ adding, title }: { adding: Adding; title: string }) {
         className="add-button"
         data-control="add"
         aria-expanded={adding.to === "accessories" ? undefined : open}
-        aria-label={`Add to ${title}`}
+        aria-label={words.addTo(title)}
         onClick={press}
         onKeyDown={(event) => event.key === "Escape" && setOpen(false)}
       >
-        + Add
+        {words.add}
       </button>
       {open && adding.to !== "accessories" && (
         <fieldset className="add-kinds">
-          <legend className="visually-hidden">What to add to {title}</legend>
+          <legend className="visually-hidden">{words.addWhat(title)}</legend>
           {adding.kinds.map((kind) => (
             <button key={kind} type="button" onClick={() => add(kind)}>
               {kindWords[kind]}

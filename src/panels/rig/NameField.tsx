@@ -3,6 +3,7 @@ import { renameItem } from "../../commands/parts"
 import { problemText } from "../../describe/problemText"
 import { type Address, valueAt } from "../../scene/address"
 import { useBench, useLive } from "../../state/useBench"
+import { rig as words } from "../../words/rig"
 import { Problem } from "../Problem"
 import { pathAt } from "./focus"
 
@@ -24,14 +25,14 @@ export function NameField({ address, fallback }: { address: Address; fallback: s
     if (draft === null || draft.trim() === name) return settle()
     const result =
       fallback === null && draft.trim() === ""
-        ? { ok: false as const, errors: [{ code: "missing" as const, path: "", message: "An accessory needs a name" }] }
+        ? { ok: false as const, errors: [{ code: "missing" as const, path: "", message: words.nameNeeded }] }
         : renameItem.run(bench, { address, name: draft })
     if (!result.ok) return setProblem(problemText(bench.store.getState(), result.errors))
     settle()
     // An accessory's path is its name: what was selected still is.
     const path = pathAt(bench, address)
     if (path !== null) bench.setView({ selected: path })
-    bench.say("Renamed")
+    bench.say(words.renamed)
   }
   const settle = () => {
     setDraft(null)
@@ -40,7 +41,7 @@ export function NameField({ address, fallback }: { address: Address; fallback: s
 
   return (
     <div className="name-field" data-invalid={problem !== null || undefined}>
-      <label htmlFor={id}>Name</label>
+      <label htmlFor={id}>{words.name}</label>
       <input
         id={id}
         type="text"

@@ -1,5 +1,6 @@
 import { setPreferences } from "../../commands/preferences"
 import { useBench, useLive } from "../../state/useBench"
+import { rig as words } from "../../words/rig"
 import { Check } from "../Check"
 
 /** Whether what is set on one arm of a V-bar is set on the other. */
@@ -8,7 +9,7 @@ export function PairArms() {
   const paired = useLive(({ preferences }) => preferences.pairArms)
   return (
     <Check checked={paired} onSwitch={() => setPreferences.run(bench, { pairArms: !paired })}>
-      Change both arms of a V-bar together
+      {words.pairArms}
     </Check>
   )
 }

@@ -4,6 +4,7 @@ import { valueAt } from "../../scene/address"
 import type { Result } from "../../scene/errors"
 import type { PartOf } from "../../scene/schema"
 import { useBench, useLive } from "../../state/useBench"
+import { rig as words } from "../../words/rig"
 import { Check } from "../Check"
 import { Choice } from "../Choice"
 import { OwnedFields } from "../OwnedFields"
@@ -34,11 +35,11 @@ function SwingJoint({ row }: { row: RowPlace }) {
   if (joint === undefined) return null
   return (
     <Choice
-      name="Hangs on a"
+      name={words.hangs}
       value={joint}
       options={[
-        ["hinge", "hinge"],
-        ["ball", "ball joint"],
+        ["hinge", words.joints.hinge],
+        ["ball", words.joints.ball],
       ]}
       onChoose={(next) => setJoint.run(bench, { address: row.address, joint: next })}
     />
@@ -50,7 +51,7 @@ function BoxSwitch({ row }: { row: RowPlace }) {
   const boxed = useLive(({ scene }) => scene.accessories[row.index]?.sizeMm !== undefined)
   return (
     <Check checked={boxed} onSwitch={() => setBoxed.run(bench, { index: row.index, boxed: !boxed })}>
-      A box with a size, not a point
+      {words.boxed}
     </Check>
   )
 }
@@ -70,7 +71,7 @@ function Actions({ row }: { row: RowPlace }) {
     const to = index + by
     if (to < 0 || to >= count) return
     const name = nameOf(bench, row.path)
-    act(moveItem.run(bench, { address, by, name }), `${name} moved ${by < 0 ? "up" : "down"}`, () => {
+    act(moveItem.run(bench, { address, by, name }), (by < 0 ? words.movedUp : words.movedDown)(name), () => {
       const path = pathAt(bench, [...list, to])
       if (path === null) return
       want({ id: path, control: by < 0 ? "up" : "down" })
@@ -79,7 +80,7 @@ function Actions({ row }: { row: RowPlace }) {
   }
   const duplicate = () => {
     const name = nameOf(bench, row.path)
-    act(duplicateItem.run(bench, { address, name }), `${name} duplicated`, () => {
+    act(duplicateItem.run(bench, { address, name }), words.duplicated(name), () => {
       const path = pathAt(bench, [...list, index + 1])
       if (path === null) return
       want({ id: path, control: "name" })
@@ -88,7 +89,7 @@ function Actions({ row }: { row: RowPlace }) {
   }
   const remove = () => {
     const name = nameOf(bench, row.path)
-    act(removeItem.run(bench, { address, name }), `${name} removed`, () => {
+    act(removeItem.run(bench, { address, name }), words.removed(name), () => {
       const next = pathAt(bench, address) ?? pathAt(bench, [...list, index - 1])
       const group = row.kind === "accessory" ? "accessories" : row.path.slice(0, row.path.lastIndexOf("/"))
       want(next === null ? { id: group, control: "add" } : { id: next, control: "name" })
@@ -99,16 +100,16 @@ function Actions({ row }: { row: RowPlace }) {
   return (
     <div className="part-actions">
       <button type="button" data-control="up" aria-disabled={index === 0} onClick={() => move(-1)}>
-        Move up
+        {words.up}
       </button>
       <button type="button" data-control="down" aria-disabled={index === count - 1} onClick={() => move(1)}>
-        Move down
+        {words.down}
       </button>
       <button type="button" onClick={duplicate}>
-        Duplicate
+        {words.duplicate}
       </button>
       <button type="button" onClick={remove}>
-        Remove
+        {words.remove}
       </button>
       {problem}
     </div>

@@ -1,6 +1,8 @@
 import { addArm, removeItem } from "../../commands/parts"
 import { type Address, valueAt } from "../../scene/address"
 import { useBench, useLive } from "../../state/useBench"
+import { partWords } from "../../words/partWords"
+import { rig as words } from "../../words/rig"
 import { OwnedFields } from "../OwnedFields"
 import { useProblem } from "../Problem"
 import { PairArms } from "./PairArms"
@@ -22,15 +24,18 @@ function ArmFields({ side, path, vbar }: { side: "left" | "right"; path: string;
   const present = useLive(({ scene }) => valueAt(scene, [...vbar, side]) !== undefined)
   const { problem, told } = useProblem()
   const toggle = () => {
-    if (!present) return told(addArm.run(bench, { vbar, side }), `${side} arm added`)
-    told(removeItem.run(bench, { address: [...vbar, side], name: `${side} arm` }), `${side} arm removed`)
+    if (!present) return told(addArm.run(bench, { vbar, side }), words.armAdded[side])
+    told(
+      removeItem.run(bench, { address: [...vbar, side], name: partWords.armTitle(partWords.sides[side]) }),
+      words.armRemoved[side],
+    )
   }
   return (
     <fieldset className="arm-fields">
-      <legend>{side === "left" ? "Left arm" : "Right arm"}</legend>
+      <legend>{words.arms[side]}</legend>
       <OwnedFields owner={path} />
       <button type="button" onClick={toggle}>
-        {present ? `Remove the ${side} arm` : `Add a ${side} arm`}
+        {(present ? words.removeArm : words.addArm)[side]}
       </button>
       {problem}
     </fieldset>

@@ -1,9 +1,10 @@
-import { kindWords, partNames } from "../../describe/partNames"
+import { kindWords, mountTitle, partNames } from "../../describe/partNames"
 import { type Address, chainsOf } from "../../scene/address"
 import { nameCounter } from "../../scene/assemble/parts"
 import { mountNames } from "../../scene/mountNames"
 import type { Element, MountName, Scene } from "../../scene/schema"
 import type { BenchState } from "../../state/bench"
+import { rig as words } from "../../words/rig"
 
 /** A row of the table: one part and its place among its neighbours. */
 export interface RowPlace {
@@ -55,8 +56,6 @@ export function rowGroups(scene: Scene): RowGroup[] {
   return [...rig, accessoryGroup(scene), bowGroup(scene)]
 }
 
-const mountTitle = (mount: MountName): string => `${mount.charAt(0).toUpperCase()}${mount.slice(1)} mount`
-
 const emptyMount = (mount: MountName): RowGroup => ({
   id: mount,
   title: mountTitle(mount),
@@ -71,7 +70,7 @@ function accessoryGroup({ accessories }: Scene): RowGroup {
     const address = ["accessories", index]
     return { path: `accessories/${named(name)}`, address, kind: "accessory", index, count: accessories.length }
   })
-  return { id: "accessories", title: "Accessories", rows, adding: { to: "accessories" }, onArm: false }
+  return { id: "accessories", title: words.accessories, rows, adding: { to: "accessories" }, onArm: false }
 }
 
 function bowGroup({ pose }: Scene): RowGroup {
@@ -79,7 +78,7 @@ function bowGroup({ pose }: Scene): RowGroup {
   const rows = parts.map((part, index): RowPlace => {
     return { path: `bow/${part}`, address: ["bow", part], kind: "bow", index, count: parts.length }
   })
-  return { id: "bow", title: "Bow", rows, adding: null, onArm: false }
+  return { id: "bow", title: words.bow, rows, adding: null, onArm: false }
 }
 
 /**

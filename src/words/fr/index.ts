@@ -1,10 +1,9 @@
 import type * as english from "../all"
-import { sliders } from "./sliders"
-import { bowSheet } from "./bowSheet"
 import { acts } from "./acts"
 import { bar } from "./bar"
 import { beside } from "./beside"
 import { bowLength } from "./bowLength"
+import { bowSheet } from "./bowSheet"
 import { cautions } from "./cautions"
 import { compare } from "./compare"
 import { described } from "./described"
@@ -12,17 +11,23 @@ import { draw } from "./draw"
 import { drawn } from "./drawn"
 import { edits } from "./edits"
 import { fieldNames } from "./fieldNames"
+import { fields } from "./fields"
+import { figures } from "./figures"
 import { fileFaults } from "./fileFaults"
 import { files } from "./files"
 import { findFaults } from "./findFaults"
 import { findSheet } from "./findSheet"
+import { fixes } from "./fixes"
+import { handedness } from "./handedness"
 import { handle } from "./handle"
 import { hangFaults } from "./hangFaults"
 import { hill } from "./hill"
 import { hills } from "./hills"
 import { keptMenu } from "./keptMenu"
 import { kitFaults } from "./kitFaults"
+import { kitFiles } from "./kitFiles"
 import { kitNames } from "./kitNames"
+import { knobs } from "./knobs"
 import { lessonFaults } from "./lessonFaults"
 import { lessons } from "./lessons"
 import { lift } from "./lift"
@@ -47,10 +52,14 @@ import { pose } from "./pose"
 import { readings } from "./readings"
 import { readingSteps } from "./readingSteps"
 import { readout } from "./readout"
+import { rig } from "./rig"
 import { rigSteps } from "./rigSteps"
 import { sceneFaults } from "./sceneFaults"
 import { search } from "./search"
+import { settings } from "./settings"
 import { setupCard } from "./setupCard"
+import { shipped } from "./shipped"
+import { sliders } from "./sliders"
 import { stopped } from "./stopped"
 import { suggestion } from "./suggestion"
 import { takeAway } from "./takeAway"
@@ -60,12 +69,11 @@ import { verdict } from "./verdict"
 
 /** The whole catalogue in French; a part that is missing here is a type error. */
 export const french = {
-  sliders,
-  bowSheet,
   acts,
   bar,
   beside,
   bowLength,
+  bowSheet,
   cautions,
   compare,
   described,
@@ -73,17 +81,23 @@ export const french = {
   drawn,
   edits,
   fieldNames,
+  fields,
+  figures,
   fileFaults,
   files,
   findFaults,
   findSheet,
+  fixes,
+  handedness,
   handle,
   hangFaults,
   hill,
   hills,
   keptMenu,
   kitFaults,
+  kitFiles,
   kitNames,
+  knobs,
   lessonFaults,
   lessons,
   lift,
@@ -108,10 +122,14 @@ export const french = {
   readings,
   readingSteps,
   readout,
+  rig,
   rigSteps,
   sceneFaults,
   search,
+  settings,
   setupCard,
+  shipped,
+  sliders,
   stopped,
   suggestion,
   takeAway,

@@ -1,0 +1,33 @@
+import type { settings as english } from "../settings"
+
+export const settings: typeof english = {
+  title: "Préférences",
+  close: "Fermer",
+  note: "Gardées dans ce navigateur. La main de l’archer fait partie de l’arc et s’enregistre avec lui.",
+  masses: "Masses",
+  grams: "grammes",
+  ounces: "onces",
+  lengths: "Longueurs",
+  millimetres: "millimètres",
+  inches: "pouces",
+  forces: "Forces",
+  newtons: "newtons",
+  pounds: "livres",
+  language: "Langue",
+  theme: "Aspect",
+  auto: "comme l’appareil",
+  light: "clair",
+  dark: "sombre",
+  shows: "L’image montre",
+  overlays: {
+    plumb: "Fil à plomb et bras de levier",
+    target: "Objectif d’équilibre",
+    ellipsoid: "Ellipsoïde d’inertie",
+    arcs: "Flèches de tangage, de roulis et de lacet",
+    fullDraw: "Équilibre de l’arc bandé",
+    ground: "Sol, et le versant sur une pente",
+    labels: "Étiquettes",
+  },
+  arms: "Bras du V-bar",
+  pairArms: "Changer les deux bras ensemble",
+}

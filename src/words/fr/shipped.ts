@@ -1,0 +1,19 @@
+import type { shipped as english } from "../shipped"
+
+export const shipped: typeof english = {
+  scenes: {
+    "barebow-riser-weights": "Arc nu avec masses sur la poignée",
+    "beginner-one-rod": "Premier arc avec un seul stabilisateur",
+    "compound-front-and-back-bar": "Arc à poulies, stabilisateurs avant et arrière",
+    "field-recurve-swinging-weights": "Arc classique de parcours à masses oscillantes",
+    "short-hunting-rod": "Stabilisateur court pour la forêt",
+    "target-recurve-68-inch": "Arc classique de cible 68 pouces, corde posée sur les branches",
+    "target-recurve-drooped-bar": "Arc classique de cible, V-bar incliné vers le bas",
+    "target-recurve-measured": "Arc classique de cible, mesuré à l’établi",
+    "target-recurve-straight-bar": "Arc classique de cible, V-bar horizontal",
+  },
+  "scenes/kits": {
+    "barebow-pouch": "Pochette d’arc nu",
+    "target-club-box": "Boîte de cible du club",
+  },
+}
