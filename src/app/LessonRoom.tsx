@@ -6,12 +6,13 @@ import { presentation } from "../clinic/lessons/present"
 import { readLesson } from "../clinic/lessons/read"
 import { fetchShipped } from "../files/shipped"
 import { fetchLesson, shippedLessons } from "../files/shippedLessons"
-import { success } from "../scene/errors"
+import { failure, type Result, success } from "../scene/errors"
 import type { Bench, BenchState } from "../state/bench"
 import { createFrameStore, soon } from "../state/frame"
 import type { LessonAsked } from "../state/lesson"
 import { BenchContext, useBench, useLive } from "../state/useBench"
 import { files } from "../words/files"
+import { links } from "../words/links"
 import { BigPicture } from "./BigPicture"
 import { NoticeBar } from "./NoticeBar"
 import { Spoken } from "./Spoken"
@@ -74,8 +75,7 @@ function Shown({ asked, onLeave }: { asked: AskedOne; onLeave(): void }) {
     void read(asked, state).then((staged) => {
       if (!wanted) return
       if (staged.ok) return setPlayer(createPlayer(staged.value, state.preferences))
-      const name = asked.kind === "shipped" ? asked.id : asked.kind === "file" ? asked.name : state.scene.name
-      const text = files.lessonNotOpened(name)
+      const text = asked.kind === "link" ? links.lessonNotOpened : files.lessonNotOpened(nameOf(asked, state))
       bench.setView({ lesson: null, notice: { tone: "problem", text, errors: staged.errors } })
     })
     return () => {
@@ -86,26 +86,55 @@ function Shown({ asked, onLeave }: { asked: AskedOne; onLeave(): void }) {
     <OwnBench
       player={player}
       show={asked.kind === "bench"}
+      link={asked.kind === "bench" ? null : () => linkOf(asked)}
       onLeave={onLeave}
       onList={() => bench.setView({ lesson: { kind: "list" } })}
     />
   )
 }
 
+function nameOf(asked: Exclude<AskedOne, { kind: "link" }>, { scene }: BenchState): string {
+  if (asked.kind === "shipped") return asked.id
+  return asked.kind === "file" ? asked.name : scene.name
+}
+
 async function read(asked: AskedOne, state: BenchState) {
   if (asked.kind === "bench") return success(presentation(state))
-  const text = asked.kind === "shipped" ? await fetchLesson(asked.id) : success(asked.text)
+  const text = await fileOf(asked)
   return text.ok ? readLesson(text.value, fetchShipped) : text
+}
+
+type AskedFile = Exclude<AskedOne, { kind: "bench" }>
+
+/** The lesson's file. Never rejects. */
+async function fileOf(asked: AskedFile): Promise<Result<string>> {
+  if (asked.kind === "shipped") return fetchLesson(asked.id)
+  if (asked.kind === "file") return success(asked.text)
+  try {
+    return (await import("../takeaway/link/link")).readLessonLink(asked.link)
+  } catch {
+    return failure({ code: "not-a-scene", path: "", message: files.linkReaderAway })
+  }
+}
+
+/** The link that shows this lesson to somebody else: its name where it comes with the bench, else all of it. */
+async function linkOf(asked: AskedFile): Promise<string> {
+  const page = location.href.replace(/[?#].*$/s, "")
+  if (asked.kind === "shipped") return `${page}?lesson=${asked.id}`
+  const file = await fileOf(asked)
+  if (!file.ok) throw new Error(file.errors[0]?.message)
+  return (await import("../takeaway/link/link")).linkToLesson(file.value, page)
 }
 
 interface OwnBenchProps {
   readonly player: Player
   readonly show: boolean
+  readonly link: (() => Promise<string>) | null
   onLeave(): void
   onList(): void
 }
 
-function OwnBench({ player, show, onLeave, onList }: OwnBenchProps) {
+function OwnBench({ player, show, link, onLeave, onList }: OwnBenchProps) {
   const access = useMemo(
     () => ({ bench: player.bench, frames: createFrameStore(player.bench.store, soon) }),
     [player.bench],
@@ -115,6 +144,7 @@ function OwnBench({ player, show, onLeave, onList }: OwnBenchProps) {
       <LessonPlayer
         player={player}
         show={show}
+        link={link}
         picture={(big) => (big ? <BigPicture /> : <Stage />)}
         onLeave={onLeave}
         onList={onList}

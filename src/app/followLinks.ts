@@ -1,15 +1,17 @@
 import type { Bench } from "../state/bench"
 import { files } from "../words/files"
-import { linkIn } from "./links"
+import { lessonLinkIn, linkIn } from "./links"
 
-/** Takes the setup out of the address once it is on the bench, so that a reload goes on with the work instead. */
+const anyLink = () => linkIn(location.hash) ?? lessonLinkIn(location.hash)
+
+/** Takes what is in the address out of it once it is on the page, so that a reload goes on with the work instead. */
 const clearAddress = () => history.replaceState(history.state, "", location.pathname + location.search)
 
-/** Opens the setup of a link that is followed or pasted while the page is open. */
+/** Opens what is in a link that is followed or pasted while the page is open. */
 export function followLinks(bench: Bench): void {
-  if (linkIn(location.hash) !== null) clearAddress()
+  if (anyLink() !== null) clearAddress()
   window.addEventListener("hashchange", async () => {
-    const link = linkIn(location.hash)
+    const link = anyLink()
     if (link === null) return
     clearAddress()
     const reader = await import("../takeaway/link/openLink").catch(() => null)

@@ -16,7 +16,7 @@ import { sameValue } from "../state/same"
 import { type KeptWork, without, withWork } from "../state/setAside"
 import { notices } from "../words/notices"
 import { later, withLater } from "./later"
-import { linkIn } from "./links"
+import { lessonLinkIn, linkIn } from "./links"
 
 /**
  * What a first visitor sees. It is a shipped file in the form the bench saves, which a test holds it to, so it needs no
@@ -27,8 +27,10 @@ export const firstScene = shippedFirst as unknown as Scene
 /** The scene asked for in the page's address, `?scene=<name in scenes/>`. */
 export const sceneAsked = (search: string): string | null => new URLSearchParams(search).get("scene")
 
-/** The lesson asked for in the page's address, `?lesson=<name in scenes/lessons/>`. */
-export function lessonAsked(search: string): LessonAsked | null {
+/** The lesson asked for in the page's address: a whole one in a link, or `?lesson=<name in scenes/lessons/>`. */
+export function lessonAsked(search: string, hash = ""): LessonAsked | null {
+  const link = lessonLinkIn(hash)
+  if (link !== null) return { kind: "link", link }
   const id = new URLSearchParams(search).get("lesson")
   return id === null ? null : { kind: "shipped", id: id.replace(/\.json$/, "") }
 }
@@ -70,7 +72,7 @@ export async function startBench(store: BrowserStore, search: string, rules: Fil
     }
   }
   bench.store.setState({ history: NO_HISTORY })
-  bench.setView({ lesson: lessonAsked(search) })
+  bench.setView({ lesson: lessonAsked(search, hash) })
   if (kept === null) bench.setView({ notice: UNREAD })
   return bench
 }

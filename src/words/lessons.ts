@@ -12,6 +12,11 @@ export const lessons = spoken("lessons", {
   /** Label of the picture, for screen readers. */
   picture: "The bow of this lesson",
   step: (at: string, of: string) => `Step ${at} of ${of}`,
+  copyLink: "Copy the link",
+  linkCopied: "Copied.",
+  /** Label of the field where the browser does not let the page copy. */
+  linkByHand: "The link to this lesson: copy it with the keyboard",
+  noLink: "The link was not made. Is the network there?",
   leave: "Leave the lesson",
   /** Ends a lesson's list, and a bow that is shown. */
   toBench: "Back to the bench",

@@ -255,6 +255,41 @@ test("The bow on the bench is shown on the big screen, one idea at a time, again
   expectSameNumbers(await numbersShown(page), own)
 })
 
+test("A lesson of one's own goes along whole in a link, and a link that was cut is explained", async ({
+  page,
+  context,
+}) => {
+  await context.grantPermissions(["clipboard-read", "clipboard-write"])
+  await openFlat(page)
+  await dropFile(page, "mine.lesson.json", lessonText("6-short-rod").replace("The short rod", "Mine"))
+  const copy = room(page).getByRole("button", { name: english.lessons.copyLink, exact: true })
+  await copy.click()
+  await expect(room(page).getByRole("status").filter({ hasText: english.lessons.linkCopied })).toBeVisible()
+  const link = await page.evaluate(() => navigator.clipboard.readText())
+  await room(page).getByRole("button", { name: english.lessons.leave }).click()
+
+  await page.evaluate((to) => location.assign(to), link)
+  await expect(room(page).getByRole("heading", { name: "Mine" })).toBeVisible()
+  expect(new URL(page.url()).hash).toBe("")
+  expect(await barriers(page)).toEqual([])
+  await room(page).getByRole("button", { name: english.lessons.leave }).click()
+  await page.evaluate((to) => location.assign(to), link.slice(0, -7))
+  await expect(page.getByRole("alert")).toContainText("The lesson in the link was not opened")
+  await expect(page.getByRole("alert")).toContainText("damaged")
+
+  // Followed from elsewhere; a browser that does not let the page copy gets the link in a field.
+  await page.addInitScript(() => {
+    navigator.clipboard.writeText = () => Promise.reject(new Error("not allowed"))
+  })
+  await page.goto("about:blank")
+  await page.goto(link)
+  await expect(room(page).getByRole("heading", { name: "Mine" })).toBeVisible()
+  await copy.click()
+  const field = room(page).getByLabel(english.lessons.linkByHand)
+  await expect(field).toBeFocused()
+  await expect(field).toHaveValue(link)
+})
+
 test("A broken scene that is dropped during a lesson is explained over it", async ({ page }) => {
   await lesson(page, "2-longer-or-heavier")
   await dropFile(page, "broken.json", "{")

@@ -5,7 +5,7 @@ import { deflateSync } from "fflate"
 import { describe, expect, test } from "vitest"
 import { parseScene } from "../../src/scene/parse"
 import type { Scene } from "../../src/scene/schema"
-import { hasMore, linkTo, readLink } from "../../src/takeaway/link/link"
+import { hasMore, linkTo, linkToLesson, readLessonLink, readLink } from "../../src/takeaway/link/link"
 import { checksum, pack, unpack } from "../../src/takeaway/link/pack"
 import { qrCode } from "../../src/takeaway/link/qr"
 import { WORDS_1 } from "../../src/takeaway/link/words1"
@@ -69,6 +69,19 @@ describe("a link", () => {
     expect(read(linkTo(scene, PAGE, { everything: false }))).toEqual({ ...setup, notes: "" })
     expect(hasMore(scene)).toBe(true)
     expect(hasMore({ ...setup, notes: "" } as Scene)).toBe(false)
+  })
+
+  test("of a lesson holds its whole file, and neither kind of link is taken for the other", () => {
+    const file = readFileSync(join(scenes, "lessons/4-droop.json"), "utf8")
+    const link = linkToLesson(file, `${PAGE}?lesson=other`)
+    expect(link.startsWith(`${PAGE}#lesson=1.`)).toBe(true)
+    const read = readLessonLink(link)
+    expect(read.ok && JSON.parse(read.value)).toEqual(JSON.parse(file))
+    expect(firstError(link)).toMatch(/no setup in the link/)
+    const other = readLessonLink(linkTo(shipped("beginner-one-rod"), PAGE, { everything: true }))
+    expect(other.ok ? "" : other.errors[0]?.message).toMatch(/no lesson in the link/)
+    const cut = readLessonLink(link.slice(0, -9))
+    expect(cut.ok ? "" : cut.errors[0]?.message).toMatch(/damaged/)
   })
 
   test("that was handed out in version 1 opens for ever", () => {

@@ -3,6 +3,7 @@ import { useLive } from "../../state/useBench"
 import { lessons } from "../../words/lessons"
 import { numberOf, within } from "./claims"
 import "./lesson.css"
+import { LessonLink } from "./LessonLink"
 import { filled } from "./placeholders"
 import { isOpen, numbersAt, type Player } from "./player"
 import { Prediction } from "./Prediction"
@@ -19,12 +20,14 @@ interface Props {
   picture(big: boolean): ReactNode
   onLeave(): void
   onList(): void
+  /** Makes the link that shows this lesson to somebody else; null where there is none. */
+  readonly link: (() => Promise<string>) | null
   /** For a bow that is shown and not a lesson: on the big screen from the start. */
   readonly show?: boolean
 }
 
 /** A lesson over the whole page: the picture, one idea beside it, and the way on. Stands in the lesson's own bench. */
-export function LessonPlayer({ player, picture, onLeave, onList, show = false }: Props) {
+export function LessonPlayer({ player, picture, link, onLeave, onList, show = false }: Props) {
   const { steps, lesson } = player.staged
   const state = usePlayerState(player)
   const { at, answers } = state
@@ -52,6 +55,7 @@ export function LessonPlayer({ player, picture, onLeave, onList, show = false }:
         <button type="button" aria-pressed={big} onClick={() => setBig(!big)}>
           {big ? lessons.usualSize : lessons.big}
         </button>
+        {link !== null && !big && <LessonLink make={link} />}
         <button type="button" onClick={onLeave}>
           {show ? lessons.toBench : lessons.leave}
         </button>

@@ -1,13 +1,20 @@
 import { openScene } from "../../commands/bench"
 import { compareWith } from "../../commands/compare"
-import type { Result } from "../../scene/errors"
+import { type Result, success } from "../../scene/errors"
 import type { Scene } from "../../scene/schema"
 import type { Bench } from "../../state/bench"
 import { links } from "../../words/links"
-import { readLink } from "./link"
+import { isLessonLink, readLink } from "./link"
 
-/** Puts the setup of a link on the bench; what was there is one Undo away. A bad link is explained and changes nothing. */
+/**
+ * Puts the setup of a link on the bench, where what was there is one Undo away, or shows its lesson over it. A bad link
+ * is explained and changes nothing.
+ */
 export function openLink(bench: Bench, link: string): Result<void> {
+  if (isLessonLink(link)) {
+    bench.setView({ lesson: { kind: "link", link }, notice: null })
+    return success(undefined)
+  }
   const use = (scene: Scene) => {
     const opened = openScene.run(bench, { scene, fileName: null, saved: false })
     if (opened.ok) bench.say(links.opened(scene.name))
