@@ -69,7 +69,8 @@ function plainMessage(issue: Issue): string {
       if (issue.origin === "string") return faults.shortText(Number(issue.minimum))
       return issue.origin === "array" ? faults.shortList(Number(issue.minimum)) : message
     case "invalid_type": {
-      if (issue.expected === "number" || issue.expected === "int") return message
+      // A number of a field, or an object of one of several kinds, brings its own words.
+      if (message !== faults.unreadable) return message
       const shape = SHAPES[issue.expected] ?? faults.shapes.other
       return input === undefined ? faults.noShape(shape) : faults.shape(quoted(input), shape)
     }

@@ -28,6 +28,7 @@ export const fileFaults = spoken("fileFaults", {
     array: "a list",
     tuple: "a list of numbers",
     boolean: "true or false",
+    number: "a number",
     other: "something else",
   },
   /** Of whatever no other sentence is about. */

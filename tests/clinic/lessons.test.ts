@@ -97,6 +97,12 @@ describe("a lesson's file", () => {
     ])
   })
 
+  test("with something else in place of a number says so", async () => {
+    expect(await broken(({ control }) => Object.assign(control, { from: "two" }))).toEqual([
+      'control.from: "two" given; a number is needed',
+    ])
+  })
+
   test("with a scene that is not there or not valid names it", async () => {
     expect(await broken(({ steps }) => Object.assign(steps[0]!, { scene: "bough" }))).toContain(
       `steps[0].scene: "bough" given; one of this lesson's scenes is needed: bow`,

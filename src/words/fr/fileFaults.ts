@@ -22,6 +22,7 @@ export const fileFaults: typeof english = {
     array: "une liste",
     tuple: "une liste de nombres",
     boolean: "true ou false",
+    number: "un nombre",
     other: "autre chose",
   },
   unreadable: "ne peut pas être lu",
