@@ -10,9 +10,10 @@ let asked: Promise<LaterParts> | null = null
 let arrived: LaterParts | null = null
 const waitingFor = new Set<(here: LaterParts) => void>()
 
-/** Has `run` called with the script once it has come, whoever asked for it. Returns what calls that off. */
+/** Has `run` called with the script once it has come, whoever asked for it, or at once. Returns what calls that off. */
 export function onceLater(run: (here: LaterParts) => void): () => void {
-  waitingFor.add(run)
+  if (arrived !== null) run(arrived)
+  else waitingFor.add(run)
   return () => void waitingFor.delete(run)
 }
 
@@ -22,6 +23,7 @@ export function later(): Promise<LaterParts> {
     (here) => {
       arrived = here
       for (const run of waitingFor) run(here)
+      waitingFor.clear()
       return here
     },
     (problem) => {

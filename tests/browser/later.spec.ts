@@ -31,6 +31,20 @@ test("while what the first view does without cannot be fetched, a press says so;
   expect((await again).suggestedFilename()).toMatch(/\.json$/)
 })
 
+test("keys work however the script came that knows them: with the first view, or before it for a scene in the address", async ({
+  page,
+}) => {
+  for (const address of ["./", "./?scene=beginner-one-rod"]) {
+    await openFlat(page, address)
+    const name = await nameField(page).inputValue()
+    await nameField(page).fill("Eleventh")
+    await nameField(page).press("Enter")
+    await page.getByRole("tab", { name: "Balance" }).focus()
+    await page.keyboard.press("Control+z")
+    await expect(nameField(page), address).toHaveValue(name)
+  }
+})
+
 test("a page that fails offers the work first, and goes on with a new bow if one is wanted", async ({ page }) => {
   await page.route(/assets\/BowSheet-[^/]*\.js/, (route) => route.abort())
   await openFlat(page)
