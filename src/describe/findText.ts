@@ -56,7 +56,7 @@ export function earlierText(changed: Changed): string | null {
 /** That workers were lost, and that nothing is lost by it; null when none was. */
 export function lostText(reasons: readonly string[]): string | null {
   if (reasons.length === 0) return null
-  const why = [...new Set(reasons)].join("; ")
+  const why = [...new Set(reasons)].join(search.between)
   return reasons.length === 1 ? search.lostOne(why) : search.lostSome(reasons.length, why)
 }
 

@@ -28,5 +28,5 @@ export function tappedText(count: number, seconds: number, missed: number, doubl
     ...(doubled > 0 ? [readingSteps.doubled(doubled)] : []),
   ]
   const all = readingSteps.tapped(count, fixed(seconds, 2), fixed(seconds / count, 3))
-  return asides.length === 0 ? all : `${all} (${asides.join("; ")})`
+  return asides.length === 0 ? all : `${all} (${asides.join(readingSteps.between)})`
 }

@@ -53,6 +53,8 @@ export const measureSheet = spoken("measureSheet", {
     changed: (reading: number) => `Reading ${reading} changed.`,
     /** What must yet be typed, by its labels; "the point" among them. */
     stillToCome: (labels: string) => `Still to come: ${labels}.`,
+    /** Between those labels. */
+    between: "; ",
     thePoint: "the point",
     measured: "What is measured",
     riggedNow: "bow with its rig, as it is now",

@@ -56,6 +56,8 @@ export const readingSteps = spoken("readingSteps", {
   tapped: (swings: number, seconds: string, each: string) => `${swings} swings in ${seconds} s, ${each} s each`,
   missed: (swings: number) => `${swings} without a tap, counted`,
   doubled: (taps: number) => `${taps} double ${taps === 1 ? "tap" : "taps"} left out`,
+  /** Between those in the brackets. */
+  between: "; ",
   /** The drawings: what each shows, and short words in it, which have little room. */
   picture: {
     scale:

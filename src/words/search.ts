@@ -44,6 +44,8 @@ export const search = spoken("search", {
     coveredThen: (all: string) => `all ${all} combinations were covered then`,
     partlyCoveredThen: (share: string, all: string) => `${share} of ${all} combinations were covered then`,
   },
+  /** Between the parts of a list whose parts may have commas. */
+  between: "; ",
   lostOne: (why: string) => `A worker of this search was lost (${why}); another does its part again.`,
   lostSome: (workers: number, why: string) =>
     `${workers} workers of this search were lost (${why}); others do their parts again.`,

@@ -99,7 +99,7 @@ export function TakeReading({ points, heading, list }: Props) {
           {editing === null ? words.clear : words.leave}
         </button>
       </div>
-      {open.length > 0 && <p className="measure-note">{words.stillToCome(open.join("; "))}</p>}
+      {open.length > 0 && <p className="measure-note">{words.stillToCome(open.join(words.between))}</p>}
       {problem}
     </section>
   )

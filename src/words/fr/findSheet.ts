@@ -89,10 +89,10 @@ export const findSheet: typeof english = {
     arms: "Bras d’un V-bar",
     alike: "les deux pareils",
     free: "chacun à part",
-    variety: "Listés parmi les mêmes pièces",
+    variety: "Pour les mêmes pièces, lister",
     bestAngles: "les meilleurs angles",
     everySetting: "chaque réglage",
-    mounts: "À monter à neuf\u00a0; les autres fixations restent telles quelles",
+    mounts: "À remonter entièrement\u00a0; les autres fixations restent telles quelles",
     mount: { front: "fixation avant", upper: "fixation haute", lower: "fixation basse", back: "fixation arrière" },
     swings: {
       front: "avant\u00a0: reste, une masse oscillante y est suspendue",

@@ -15,7 +15,7 @@ export const readingSteps: typeof english = {
     verb: "Suspendre",
     how: {
       first:
-        "Suspendre l’arc par un seul point, à une cordelette capable de porter dix fois son poids, au-dessus de quelque chose de mou.",
+        "Suspendre l’arc par un seul point, à un cordon qui porte dix fois son poids, au-dessus de quelque chose de mou.",
       next: "Le laisser s’immobiliser, puis lire de combien il s’écarte de l’horizontale et de l’aplomb\u00a0: avec un téléphone contre son flanc, ou à l’œil devant un fil à plomb.",
       or: "Ou le poser sur un doigt ou une arête, et déplacer l’appui jusqu’à l’équilibre\u00a0: l’inclinaison est alors l’horizontale, et le point est l’arête.",
     },
@@ -33,22 +33,22 @@ export const readingSteps: typeof english = {
     },
     tells:
       "La résistance à la rotation autour de cet axe\u00a0: tangage, roulis ou lacet. Plus près du point d’équilibre, la mesure en dit plus.",
-    usual: "Un pouce est juste à 0,15\u00a0s près sur l’ensemble des balancements.",
+    usual: "Au pouce, le temps est juste à 0,15\u00a0s près sur l’ensemble des oscillations.",
   },
   twist: {
     verb: "Vriller",
     how: {
       first:
-        "Suspendre l’arc à deux cordelettes verticales égales, une de chaque côté du point d’équilibre et à égale distance de lui.",
+        "Suspendre l’arc à deux cordons verticaux égaux, un de chaque côté du point d’équilibre et à égale distance de lui.",
       next: "Le vriller un peu, le laisser aller, et appuyer une fois à chaque passage dans le même sens, 10 à 20 fois.",
       axes: "Couché sur le flanc, il donne le tangage\u00a0; debout, le lacet\u00a0; l’avant en haut ou en bas, le roulis.",
     },
     tells:
       "La résistance à la rotation autour de la verticale qui passe par le point d’équilibre\u00a0: le moyen le plus sûr pour le lacet et le roulis.",
-    usual: "Un pouce est juste à 0,15\u00a0s près sur l’ensemble, l’écart des cordelettes à 2\u00a0mm près.",
+    usual: "Au pouce, le temps est juste à 0,15\u00a0s près sur l’ensemble, l’écart des cordons à 2\u00a0mm près.",
   },
   hanging:
-    "Ne laisser ni pied ni tête sous l’arc, vérifier la cordelette et ses nœuds à chaque fois, et ne jamais armer un arc suspendu. Sur un arc bandé, vérifier d’abord la corde.",
+    "Ne laisser ni pied ni tête sous l’arc, vérifier le cordon et ses nœuds à chaque fois, et ne jamais armer un arc suspendu. Sur un arc bandé, vérifier d’abord la corde.",
   sensor: {
     missing: "Ce navigateur ne donne pas accès à un capteur d’inclinaison. Saisir l’inclinaison.",
     refused:
@@ -57,29 +57,30 @@ export const readingSteps: typeof english = {
     askew:
       "Ainsi posé, le téléphone ne peut pas savoir où est l’avant\u00a0: le poser à plat contre le flanc de l’arc, écran vers l’extérieur.",
   },
-  tapped: (swings, seconds, each) => `${swings} balancements en ${seconds}\u00a0s, ${each}\u00a0s chacun`,
+  tapped: (swings, seconds, each) => `${swings} oscillations en ${seconds}\u00a0s, ${each}\u00a0s chacun`,
   missed: (swings) => `${swings} sans appui, ${swings < 2 ? "compté" : "comptés"}`,
   doubled: (taps) => `${taps} ${taps < 2 ? "appui en double écarté" : "appuis en double écartés"}`,
+  between: "\u00a0; ",
   picture: {
     scale:
       "Vu de dessus\u00a0: l’arc est couché sur le flanc sur une boîte de conserve posée sur une balance de cuisine\u00a0; branches, corde et stabilisateur ne touchent rien.",
-    hang: "L’arc pend immobile à une cordelette par un seul point, incliné\u00a0; un fil à plomb dans le prolongement de la cordelette passe par le point d’équilibre. Un coussin est posé dessous.",
+    hang: "L’arc pend immobile à un cordon par un seul point, incliné\u00a0; un fil à plomb dans le prolongement du cordon passe par le point d’équilibre. Un coussin est posé dessous.",
     swing: "L’arc est suspendu à une arête lisse et se balance un peu de chaque côté, autour d’un seul axe.",
     twist:
-      "L’arc est couché à l’horizontale sur deux cordelettes verticales égales, une de chaque côté du point d’équilibre, et se vrille autour de la verticale entre elles.",
+      "L’arc pend couché à l’horizontale à deux cordons verticaux égaux, un de chaque côté du point d’équilibre, et se vrille autour de la verticale entre eux.",
     limbsFree: "branches libres",
     stringFree: "corde libre",
     rodFree: "stab. libre",
     tin: "boîte",
     zeroed: "balance, à 0",
-    onePoint: "un point, cordelette solide",
+    onePoint: "un point, un cordon solide",
     balancePoint: "point d’équilibre",
     below: "juste dessous",
     edge: "une tige ou arête lisse",
     asAxis: "pour axe",
-    swings: "10 à 20 balancements,",
+    swings: "10 à 20 oscillations,",
     eachWay: "une main de chaque côté",
-    cords: "cordelettes égales",
+    cords: "cordons égaux",
     equallyFar: "à égale distance du milieu",
   },
 }

@@ -30,9 +30,9 @@ export const readings: typeof english = {
   cantedLeft: (angle) => `dévers de ${angle} à gauche`,
   cantNotRead: "dévers non lu",
   swings: {
-    pitch: (count, time) => `${count} balancements en ${time}, tangage`,
-    yaw: (count, time) => `${count} balancements en ${time}, lacet`,
-    roll: (count, time) => `${count} balancements en ${time}, roulis`,
+    pitch: (count, time) => `${count} oscillations en ${time}, tangage`,
+    yaw: (count, time) => `${count} oscillations en ${time}, lacet`,
+    roll: (count, time) => `${count} oscillations en ${time}, roulis`,
   },
   points: {
     grip: "Creux du grip",

@@ -38,6 +38,7 @@ export const search: typeof english = {
     coveredThen: (all) => `toutes les combinaisons (${all}) étaient alors couvertes`,
     partlyCoveredThen: (share, all) => `${share} de ${all} combinaisons étaient alors couvertes`,
   },
+  between: "\u00a0; ",
   lostOne: (why) => `Une tâche de calcul de cette recherche s’est perdue (${why})\u00a0; une autre refait sa part.`,
   lostSome: (workers, why) =>
     `${workers} tâches de calcul de cette recherche se sont perdues (${why})\u00a0; d’autres refont leur part.`,

@@ -2,7 +2,7 @@ import type { triedSetups as english } from "../triedSetups"
 
 export const triedSetups: typeof english = {
   heading: "Réglages essayés",
-  note: "Noter la stabilisation qui est sur l’arc maintenant, et comment elle a tiré. Ses chiffres pourront être consultés et comparés plus tard.",
+  note: "Noter la stabilisation qui est sur l’arc maintenant, et ce qu’elle a donné au tir. Ses chiffres pourront être consultés et comparés plus tard.",
   saveTable: "Enregistrer le journal en CSV",
   setup: (number) => `Réglage ${number}`,
   named: (number, name) => `Réglage ${number}\u00a0: ${name}`,
