@@ -1,3 +1,4 @@
+import { page } from "../words/page"
 import type { Box } from "./projector"
 
 /** From this width of the picture on, px, the big figures stand in a column; the style sheet has the same. */
@@ -7,8 +8,10 @@ export const STACKED = "(max-width: 700px)"
 const COLUMN = { width: 280, height: 372 }
 const ROW_HEIGHT = 168
 
-/** The buttons to look from elsewhere, over the picture's lower left corner, px. */
-const BUTTONS = { width: 420, height: 50 }
+/** About how wide a character on a button is, and what all buttons together have around their words, px. */
+const [CHARACTER, AROUND] = [8, 140]
+/** The buttons to look from elsewhere, over the picture's lower left corner, px: as wide as their words make them. */
+const BUTTONS = { width: AROUND + CHARACTER * Object.values(page.views).join("").length, height: 50 }
 
 /** What the buttons cover of a picture this high, px: no words belong there. */
 export const buttonsBox = (height: number): Box => ({

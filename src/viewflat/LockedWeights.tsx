@@ -4,12 +4,13 @@ import type { ScreenPoint } from "../picture/drag"
 import type { Evaluation } from "../scene/evaluate"
 import type { Played } from "../state/played"
 import { cylinder } from "./bodies"
+import { labelWidth } from "./labels"
 import "./lockedWeights.css"
 import { pathThrough } from "./outline"
 import { type Draw, solid } from "./shape"
 
-/** The words about the motion end no further left than this, px, to stay on the page. */
-const WORDS = 160
+/** Words end no nearer to the page's left edge than they are long and this, px. */
+const EDGE = 4
 
 interface Props {
   readonly evaluation: Evaluation
@@ -33,6 +34,8 @@ export default function LockedWeights({ evaluation, played, draw, grip, words }:
   })
   // Named at the one furthest back, where the moment arm's number never is.
   const first = ghosts.reduce((a, b) => (b.end.x < a.end.x ? b : a), ghosts[0]!)
+  const motion = motionLabel(evaluation.now.pose.slopeDeg)
+  const endOf = (text: string, x: number) => Math.max(x, labelWidth(text) + EDGE)
   return (
     <g className="flat-locked">
       {ghosts.map(({ path, stem, bob }) => (
@@ -40,11 +43,11 @@ export default function LockedWeights({ evaluation, played, draw, grip, words }:
       ))}
       {words && ghosts.length > 0 && (
         <>
-          <text className="flat-label" x={first.end.x - 14} y={first.end.y + 8} textAnchor="end">
+          <text className="flat-label" x={endOf(LOCKED, first.end.x - 14)} y={first.end.y + 8} textAnchor="end">
             {LOCKED}
           </text>
-          <text className="flat-label" x={Math.max(grip.x - 16, WORDS)} y={grip.y - 16} textAnchor="end">
-            {motionLabel(evaluation.now.pose.slopeDeg)}
+          <text className="flat-label" x={endOf(motion, grip.x - 16)} y={grip.y - 16} textAnchor="end">
+            {motion}
           </text>
         </>
       )}

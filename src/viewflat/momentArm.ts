@@ -15,7 +15,7 @@ export interface MomentArmPlace {
 /** Tried in turn: how far under balance point and grip the line runs, px. */
 const UNDER = [54, 82, 110, 138, 166]
 /** Height of the number, px, and the width of a character of it on average. */
-const TEXT = { height: 20, character: 9 }
+const TEXT = { height: 20, character: 10.5 }
 const GAP = 10
 
 /** The dimension from grip to plumb line, with its number where no knob hides it: to the right, else to the left. */

@@ -12,6 +12,6 @@ describe("the names of parts in French", () => {
   })
 
   it("say how far in front of the way", () => {
-    expect(places.ahead("62 mm")).toBe("62 mm en avant")
+    expect(places.ahead("62 mm")).toBe("62 mm devant")
   })
 })

@@ -2,7 +2,7 @@ import type { handle as english } from "../handle"
 
 export const handle: typeof english = {
   discs: (count) => `${count} ${count < 2 ? "disque" : "disques"}`,
-  lift: (moment) => `moment de levée ${moment} à pleine allonge`,
+  lift: (moment) => `levée ${moment} à pleine allonge`,
   balance: (ahead) => `point d’équilibre ${ahead}`,
   standing: (value, effect) => `${value}\u00a0; ${effect}`,
   changed: (label, value, effect) => `${label}\u00a0: ${value}. ${effect}.`,

@@ -13,6 +13,6 @@ export const lift: typeof english = {
     raises: (by) => `Chaque dixième de pouce vers le haut augmente le moment de levée de ${by}.`,
     lowers: (by) => `Chaque dixième de pouce vers le haut diminue le moment de levée de ${by}.`,
   },
-  changed: (by) => `moment de levée ${by}`,
-  unchanged: "moment de levée inchangé",
+  changed: (by) => `levée ${by}`,
+  unchanged: "levée inchangée",
 }

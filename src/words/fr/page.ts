@@ -19,7 +19,7 @@ export const page: typeof english = {
   loading: "Chargement…",
   drop: "Déposer le fichier du réglage pour l’ouvrir",
   lookFrom: "Point de vue",
-  views: { side: "De côté", top: "De dessus", archer: "Œil de l’archer", free: "Libre", flat: "Dessin à plat" },
+  views: { side: "Côté", top: "Dessus", archer: "Œil d’archer", free: "Libre", flat: "Dessin plat" },
   no3d: (reason) =>
     `Ce navigateur ne sait pas dessiner en 3D (${reason}). Le dessin à plat montre le même arc ; tout le reste fonctionne.`,
 }

@@ -5,7 +5,7 @@ export const picture: typeof english = {
   above: "vu de dessus",
   toTarget: "vers la cible",
   zone: "équilibre visé",
-  onLevel: (arm) => `${arm} à l’horizontale`,
+  onLevel: (arm) => `${arm} à plat`,
   handle: (part, number) => `${part}, ${number}`,
   stem: "longueur de la tige",
   length: "longueur",

@@ -1,8 +1,8 @@
 import type { places as english } from "../places"
 
 export const places: typeof english = {
-  ahead: (far) => `${far} en avant`,
-  behind: (far) => `${far} en arrière`,
+  ahead: (far) => `${far} devant`,
+  behind: (far) => `${far} derrière`,
   atGrip: "à l’aplomb du grip",
   above: (far) => `${far} plus haut`,
   below: (far) => `${far} plus bas`,

@@ -78,6 +78,6 @@ export const suggestion: typeof english = {
   over: (target, by) => `${target}\u00a0: ${by} de trop pour l’objectif`,
   under: (target, by) => `${target}\u00a0: il manque ${by} pour l’objectif`,
   noWay: "aucun changement seul n’y suffit",
-  ways: (count) => (count === 1 ? "1 changement y suffirait" : `${count} changements possibles, un seul suffit`),
+  ways: (count) => (count === 1 ? "1 façon d’y remédier" : `${count} façons d’y remédier`),
   none: "Aucun changement seul de disques, de bras, de longueur ou d’extension ne ramène dans l’objectif.",
 }

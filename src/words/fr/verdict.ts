@@ -12,7 +12,7 @@ export const verdict: typeof english = {
   within: "dans la limite",
   noTarget: "pas d’objectif fixé",
   noLimit: "pas de limite fixée",
-  target: (span) => `objectif ${span}`,
+  target: (span) => `visé ${span}`,
   atMost: (mass) => `${mass} au plus`,
   fromTo: (from, to) => `${from} à ${to}`,
   balanced: "équilibré",
