@@ -18,6 +18,7 @@ process.exitCode = await runChecks(
       "lint",
       [inModules("@biomejs/biome/bin/biome"), "check", "--error-on-warnings", "."],
       tool("import-direction.ts"),
+      tool("stray-words.ts"),
     ),
     { name: "unit", run: () => runVitest({ args: [], report: "test-results/unit.json" }) },
     programCheck("build", tool("build.ts")),

@@ -30,6 +30,9 @@ const ALLOWED: readonly (readonly [file: string, text: RegExp])[] = [
   // Sizes of type and paper, and what of the page a picture is made of.
   ["src/takeaway/card/", /^pt$|^@page |^ portrait; /],
   ["src/takeaway/files/png.ts", /^\.flat-view svg$|^px $|^data:image/],
+  // The state of a gesture, names within leva, its letters, and the paths of slots.
+  ["src/panels/sliders/", /^given up$|^slider$|^system-ui, /],
+  ["src/panels/bow/TargetFields.tsx", /^target:$/],
   // Keys as KeyboardEvent names them.
   ["", /^(Arrow(Up|Down|Left|Right)|Page(Up|Down)|Home|End|Escape|Enter|Shift|Control|Tab|Backspace|Delete|Meta|Alt)$/],
   // Drawn paths, transforms and view boxes.
