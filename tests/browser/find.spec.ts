@@ -378,3 +378,22 @@ test.describe("by touch on a phone", () => {
     }
   })
 })
+
+test.describe("in French on the narrowest phone", () => {
+  test.use({ viewport: { width: 320, height: 640 }, locale: "fr-FR" })
+
+  test("the sheet searches, counts and lists within the screen, with a comma in its numbers", async ({ page }) => {
+    await openFlat(page)
+    await page.getByRole("tab", { name: "Chercher" }).click()
+    await page.getByLabel("Ouvrir une boîte inventée").selectOption("target-club-box")
+    await expect(page.getByText("«\u00a0Target club box\u00a0»\u00a0: 54 pièces.")).toBeVisible()
+    await page.getByLabel("au plus", { exact: true }).fill("3 050,5")
+    await page.getByLabel("au plus", { exact: true }).press("Enter")
+    await page.getByRole("button", { name: "Chercher des réglages" }).click()
+    await expect(outcome(page)).toHaveText(/^Toutes les combinaisons \([\d\s]+\) sont couvertes/, { timeout: 40_000 })
+    await expect(row(page, 0)).toContainText(/\d,\d/)
+    await page.getByLabel("Réglage 1\u00a0: que faire").click()
+    const [table, sheet] = [page.locator(".find-table"), page.locator(".find-sheet")]
+    expect((await table.boundingBox())!.width).toBeLessThanOrEqual((await sheet.boundingBox())!.width)
+  })
+})
