@@ -43,7 +43,7 @@ export const readings: typeof english = {
   },
   miss: {
     mass: "masse",
-    slope: "inclinaison",
+    slope: "pente",
     tilt: "inclinaison de côté",
     ahead: "fil à plomb, vers l’avant",
     aside: "fil à plomb, vers la droite",
