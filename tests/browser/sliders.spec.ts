@@ -40,6 +40,20 @@ test.describe("the slider panel", () => {
     await undoTheOneStep(page)
   })
 
+  test("takes a comma typed into a box as the decimal mark", async ({ page }) => {
+    await openFlat(page)
+    await showSheet(page, "Sliders")
+    const length = page.getByRole("region", { name: "Sliders" }).getByLabel("Rod, length, mm").first()
+    await length.focus()
+    await length.selectText()
+    await page.keyboard.type("713,5")
+    await page.keyboard.press("Enter")
+    await expect(length).toHaveValue("713.5")
+    await showSheet(page, "Rig")
+    await openRow(page, "front/rod")
+    await expect(field(page, "front/rod:lengthMm")).toHaveValue("713.5")
+  })
+
   test("gives a drag up with Escape, drops the rest of it, and the next drag counts", async ({ page }) => {
     await openFlat(page)
     await showSheet(page, "Sliders")

@@ -40,13 +40,22 @@ function listen(panels: HTMLElement, gesture: SliderGesture): () => void {
     gesture.end("visit")
     gesture.start("visit")
   }
+  /** leva reads a number up to its comma, as if the rest were not there. */
+  const type = ({ target }: Event) => {
+    if (!(target instanceof HTMLInputElement) || !target.value.includes(",")) return
+    const caret = target.selectionStart
+    retype(target, target.value.replaceAll(",", "."))
+    target.setSelectionRange(caret, caret)
+  }
   panels.addEventListener("focusin", enter)
+  panels.addEventListener("input", type, true)
   panels.addEventListener("pointerdown", press, true)
   window.addEventListener("pointerup", release)
   window.addEventListener("pointercancel", release)
   window.addEventListener("keydown", key, true)
   return () => {
     panels.removeEventListener("focusin", enter)
+    panels.removeEventListener("input", type, true)
     panels.removeEventListener("pointerdown", press, true)
     window.removeEventListener("pointerup", release)
     window.removeEventListener("pointercancel", release)

@@ -15,7 +15,7 @@ export const settings: typeof english = {
   pounds: "livres",
   language: "Langue",
   theme: "Aspect",
-  auto: "comme l’appareil",
+  auto: "automatique",
   light: "clair",
   dark: "sombre",
   shows: "L’image montre",
