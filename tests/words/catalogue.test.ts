@@ -27,7 +27,18 @@ const inFrench = new Map(entries(french, ""))
 const places = [...inEnglish.keys()]
 
 /** Words that are the same in both languages: units, signs, names, and what French took over or gave. */
-const THE_SAME = new Set<string>(["Masses", "Forces", "newtons", "Notes", "V-bar", "Archer", "V-bars", "grip", "Scores", "scores"])
+const THE_SAME = new Set<string>([
+  "Masses",
+  "Forces",
+  "newtons",
+  "Notes",
+  "V-bar",
+  "Archer",
+  "V-bars",
+  "grip",
+  "Scores",
+  "scores",
+])
 
 /** What is said with each gap filled by a mark of its own; numbers first, for gaps that decide between one and many. */
 function filled(entry: Entry, length: number): { said: string; marks: string[] } {
