@@ -53,7 +53,7 @@ test("a reader of French is spoken to in French on every sheet, and nothing hang
     })
     if (sheet === "Rig") await panel.locator(".part-name").nth(1).click()
     expect(inEnglish(await saidBy(page, `#sheet-${sheet}`)), sheet).toEqual([])
-    for (const width of [390, 1280]) {
+    for (const width of [390, 768, 1024, 1280]) {
       await page.setViewportSize({ width, height: 844 })
       const over = () =>
         page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)

@@ -1,7 +1,7 @@
 import type { settings as english } from "../settings"
 
 export const settings: typeof english = {
-  title: "Préférences",
+  title: "Options",
   close: "Fermer",
   note: "Gardées dans ce navigateur. La main de l’archer fait partie de l’arc et s’enregistre avec lui.",
   masses: "Masses",

@@ -1,7 +1,7 @@
 import type { takeAway as english } from "../takeAway"
 
 export const takeAway: typeof english = {
-  title: "Partager ou imprimer",
+  title: "Partager, imprimer",
   close: "Fermer",
   link: "Un lien qui contient le réglage",
   linkNote:
