@@ -1,9 +1,10 @@
-import { type ComponentType, useId, useRef, useState } from "react"
+import { type ComponentType, type MouseEvent, useId, useRef, useState } from "react"
 import { redo, rename, undo } from "../commands/bench"
 import { hasUnsavedChanges } from "../state/bench"
 import { useBench, useLive } from "../state/useBench"
 import { bar } from "../words/bar"
 import "./bar.css"
+import { hangBelow } from "./hangBelow"
 import { Later, type LaterParts, withLater } from "./later"
 
 /** Name of the setup, the file and the way back. */
@@ -99,9 +100,13 @@ function Shipped() {
   const [opened, setOpened] = useState(0)
   const menu = useRef<HTMLDivElement>(null)
   const id = useId()
+  const open = (event: MouseEvent<HTMLElement>) => {
+    hangBelow(event, menu.current)
+    setOpened(opened + 1)
+  }
   return (
     <>
-      <button type="button" popoverTarget={id} onClick={() => setOpened(opened + 1)} className="bar-shipped">
+      <button type="button" popoverTarget={id} onClick={open} className="bar-shipped">
         {bar.examples}
       </button>
       <div id={id} ref={menu} popover="auto" className="bar-menu">

@@ -4,6 +4,7 @@ import { timeText } from "../describe/timeText"
 import type { KeptWork } from "../state/setAside"
 import { useBench, useLive } from "../state/useBench"
 import { keptMenu as words } from "../words/keptMenu"
+import { hangBelow } from "./hangBelow"
 import "./keptMenu.css"
 
 /** Unsaved work that made room for another scene: a way back to each, or a way to be rid of it. */
@@ -33,7 +34,7 @@ export function KeptMenu() {
   }
   return (
     <>
-      <button type="button" ref={opener} popoverTarget={id}>
+      <button type="button" ref={opener} popoverTarget={id} onClick={(event) => hangBelow(event, menu.current)}>
         {words.title}
       </button>
       <div id={id} ref={menu} popover="auto" className="bar-menu kept-menu">

@@ -30,8 +30,7 @@ const saidBy = (page: Page, within: string) =>
     return [...said].map((text) => text.trim()).filter((text) => text !== "")
   }, within)
 
-const inEnglish = (said: readonly string[]) =>
-  said.filter((text) => onlyEnglish.has(text) || LITTLE_WORDS.test(text))
+const inEnglish = (said: readonly string[]) => said.filter((text) => onlyEnglish.has(text) || LITTLE_WORDS.test(text))
 
 const sheets = ["Balance", "Rig", "Bow", "Sliders", "Draw", "Hills", "Find", "Measure", "Nudge"]
 

@@ -16,6 +16,7 @@ import {
   untilReady,
   withoutWebGl,
 } from "./page"
+import { french } from "../../src/words/fr"
 import { openFlat } from "./panelsPage"
 import { renderedPages } from "./printed"
 
@@ -147,7 +148,7 @@ for (const [paper, width, height] of [
 test("in French too the card is one page of either paper, in type that can be read", async ({ page }) => {
   await withoutWebGl(page)
   await open(page, "./?scene=target-recurve-drooped-bar&language=fr")
-  await button(page, "Partager ou imprimer").click()
+  await button(page, french.bar.takeAway).click()
   await button(page, "Fiche de réglage…").click()
   const card = page.getByRole("dialog", { name: "Fiche de réglage" })
   for (const paper of ["A4", "Lettre"]) {

@@ -1,3 +1,4 @@
+// biome-ignore-all lint/suspicious/noTemplateCurlyInString: these strings are sources.
 import { expect, test } from "vitest"
 import { strayWords } from "./stray-words"
 
