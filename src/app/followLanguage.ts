@@ -1,5 +1,5 @@
 import { languageOf, type Language, language as spoken } from "../words/language"
-import type { Bench } from "../state/bench"
+import { type Bench, hasUnsavedChanges } from "../state/bench"
 
 /** What of the page's surroundings is needed to have it load again in another language. */
 export interface Reloading {
@@ -10,11 +10,15 @@ export interface Reloading {
 
 /**
  * Loads the page again once a language is chosen that it does not speak: every sentence on it was put in words in the
- * other. What is on the bench is kept as at any leaving. A language asked for in the address gives way to the choice.
+ * other. What is on the bench is kept first and is what comes back, whatever else the address asks for. Where the browser
+ * keeps nothing, the address asks for the language, and work that would be lost holds the page.
  * Returns a function that stops it.
+ *
+ * @param keep writes what is on the bench and the preferences to the browser; false where it does not take them
  */
 export function followLanguage(
   bench: Bench,
+  keep: () => boolean,
   { location, history, languages }: Reloading = {
     location: window.location,
     history: window.history,
@@ -27,7 +31,9 @@ export function followLanguage(
     const chosen = languageOf({ search: "", preferences: JSON.stringify(preferences), browser: languages })
     if (chosen === now) return
     const address = new URL(location.href)
-    address.searchParams.delete("language")
+    if (keep()) for (const asked of ["language", "scene", "lesson"]) address.searchParams.delete(asked)
+    else if (hasUnsavedChanges(bench.store.getState())) return
+    else address.searchParams.set("language", chosen)
     history.replaceState(history.state, "", address)
     location.reload()
   })

@@ -22,7 +22,8 @@ export function later(): Promise<LaterParts> {
   asked ??= import("./uponUse").then(
     (here) => {
       arrived = here
-      for (const run of waitingFor) run(here)
+      // Each by itself: what one does wrong is no fault of the script.
+      for (const run of waitingFor) void Promise.resolve(here).then(run)
       waitingFor.clear()
       return here
     },

@@ -11,6 +11,7 @@ import { notices } from "../words/notices"
 import { App } from "./App"
 import { ErrorScreen } from "./ErrorScreen"
 import { later, onceLater } from "./later"
+import { linkIn } from "./links"
 import { sceneAsked, startBench } from "./start"
 import "./theme.css"
 import { followTheme } from "./theme"
@@ -22,14 +23,17 @@ import { followTheme } from "./theme"
 async function start(host: HTMLElement): Promise<void> {
   const storage = browserStore()
   const { rules, fetch: fetchRules } = arrivingFileRules(() => bench.setView({ notice: RULES_AWAY }))
-  const bench = await startBench(storage, location.search, rules, location.hash)
+  const { hash } = location
+  const bench = await startBench(storage, location.search, rules, hash)
   document.documentElement.lang = language
   followTheme(bench.store)
-  keepSafe(bench, storage, () => sceneAsked(location.search))
+  const { keep } = keepSafe(bench, storage, () => sceneAsked(location.search))
+  // It is about to be taken out of the address, and stands in no file.
+  if (linkIn(hash) !== null) keep()
   onceLater(({ listenForShortcuts, followLinks, followLanguage }) => {
     listenForShortcuts(bench)
-    followLinks(bench)
-    followLanguage(bench)
+    followLinks(bench, hash)
+    followLanguage(bench, keep)
   })
   whenReady(fetchRules)
   // Not in development: a kept page would hide every change from it.

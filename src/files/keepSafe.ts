@@ -10,20 +10,25 @@ const QUIET_MS = 400
 /** The browser's copy is written anew when one of them changes. */
 const WATCHED = ["scene", "savedScene", "fileName", "setAside", "compared"] as const
 
+export interface Keeping {
+  /** Writes all of it now. False where the browser does not keep it. */
+  keep(): boolean
+  stop(): void
+}
+
 /**
  * Writes the scene, what was set aside for it and the preferences to the browser soon after they change, and at once
  * when the page is hidden or left. What was set aside is written before the scene that takes its place in the autosave:
- * if the browser takes the one and not the other, the older work stays. If the browser refuses, says so once. Returns a
- * function that stops it.
+ * if the browser takes the one and not the other, the older work stays. If the browser refuses, says so once.
  */
-export function keepSafe(bench: Bench, store: BrowserStore, source: () => string | null): () => void {
+export function keepSafe(bench: Bench, store: BrowserStore, source: () => string | null): Keeping {
   let seen = bench.store.getState()
   let asideKept = seen.setAside.length === 0 || writeSetAside(store, seen.setAside)
   let comparedAsKept = seen.compared
   let timer: ReturnType<typeof setTimeout> | undefined
   let refused = false
 
-  const write = () => {
+  const write = (): boolean => {
     clearTimeout(timer)
     timer = undefined
     const state = bench.store.getState()
@@ -31,13 +36,14 @@ export function keepSafe(bench: Bench, store: BrowserStore, source: () => string
     const comparedKept = state.compared === comparedAsKept || writeCompared(store, state.compared)
     if (comparedKept) comparedAsKept = state.compared
     const kept = comparedKept && asideKept && writeAutosave(store, state, source(), Date.now())
-    if (kept || refused) return
+    if (kept || refused) return kept
     refused = true
     bench.setView({
       notice: { tone: "problem", text: notices.notKept, errors: [] },
     })
+    return false
   }
-  const stop = bench.store.subscribe((state) => {
+  const unsubscribe = bench.store.subscribe((state) => {
     if (state.preferences !== seen.preferences) writePreferences(store, state.preferences)
     if (state.setAside !== seen.setAside) asideKept = false
     if (WATCHED.some((key) => state[key] !== seen[key])) {
@@ -54,10 +60,13 @@ export function keepSafe(bench: Bench, store: BrowserStore, source: () => string
   }
   window.addEventListener("pagehide", leave)
   document.addEventListener("visibilitychange", hide)
-  return () => {
-    stop()
-    clearTimeout(timer)
-    window.removeEventListener("pagehide", leave)
-    document.removeEventListener("visibilitychange", hide)
+  return {
+    keep: () => write() && writePreferences(store, bench.store.getState().preferences),
+    stop() {
+      unsubscribe()
+      clearTimeout(timer)
+      window.removeEventListener("pagehide", leave)
+      document.removeEventListener("visibilitychange", hide)
+    },
   }
 }

@@ -3,7 +3,7 @@ import { errorLine, type Result, type SceneError } from "../scene/errors"
 import type { Bench } from "../state/bench"
 import { useBench } from "../state/useBench"
 import { takeAway } from "../words/takeAway"
-import { compareLink, openLink } from "./link/openLink"
+import { compareLink, lessonOf, openLink } from "./link/openLink"
 
 /** A link that came by some other way: onto the bench, or beside it. */
 export function PasteLink({ onDone }: { onDone(): void }) {
@@ -12,6 +12,12 @@ export function PasteLink({ onDone }: { onDone(): void }) {
   const [link, setLink] = useState("")
   const [errors, setErrors] = useState<readonly SceneError[]>([])
   const use = (take: (bench: Bench, link: string) => Result<void>) => {
+    if (take === openLink && lessonOf(link) !== null) {
+      // The dialog gives the focus back first: a lesson that is left gives it to where it found it.
+      onDone()
+      requestAnimationFrame(() => void openLink(bench, link))
+      return
+    }
     const taken = take(bench, link)
     if (taken.ok) return onDone()
     // What is wrong stands here, where the link is.

@@ -7,7 +7,7 @@ const within = (name: string): string => `the ${name.charAt(0).toLowerCase()}${n
 export const hills = spoken("hills", {
   picture: {
     heading: "What the picture shows",
-    noSwing: "This rig has no swing weight. Add one on the Rig page, or let the search below hang one.",
+    noSwing: "This rig has no swing weight. Add one on the Rig sheet, or let the search below hang one.",
     /** `angle` is "12.5°". */
     hillRises: (angle: string) =>
       `The hillside rises ${angle} toward the target, so the front is raised by as much. The bow turns; gravity and the plumb line do not.`,

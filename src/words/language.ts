@@ -28,7 +28,7 @@ export function languageOf({ search, preferences, browser }: Asked): Language {
   if (isLanguage(wanted)) return wanted
   const kept = keptChoice(preferences)
   if (isLanguage(kept)) return kept
-  return browser.map((tag) => tag.slice(0, 2).toLowerCase()).find(isLanguage) ?? "en"
+  return browser.map(spokenIn).find(isLanguage) ?? "en"
 }
 
 function keptChoice(preferences: string | null): unknown {
@@ -39,9 +39,25 @@ function keptChoice(preferences: string | null): unknown {
   }
 }
 
-/** The locale that numbers and dates follow: the reader's own region where it goes with the language, as `fr-CH`. */
-export const localeOf = (language: Language, browser: readonly string[]): string =>
-  browser.find((tag) => tag.toLowerCase().startsWith(language)) ?? language
+/** "fr" of "fr-CH". */
+const spokenIn = (tag: string): string => tag.toLowerCase().split(/[^a-z]/)[0]!
+
+/**
+ * The locale that numbers and dates follow: the reader's own region where it goes with the language, as `fr-CH`. Some
+ * systems name theirs in a way that is no locale, as `en-US@posix`.
+ */
+export function localeOf(language: Language, browser: readonly string[]): string {
+  const own = browser.find((tag) => spokenIn(tag) === language && isLocale(tag))
+  return own ?? language
+}
+
+function isLocale(tag: string): boolean {
+  try {
+    return Intl.getCanonicalLocales(tag).length > 0
+  } catch {
+    return false
+  }
+}
 
 function asked(): Asked {
   return { search: location.search, preferences: kept(), browser: navigator.languages }

@@ -131,7 +131,7 @@ describe("work that was set aside", () => {
     vi.stubGlobal("window", leaving)
     vi.stubGlobal("document", new EventTarget())
     const bench = await start(store, search)
-    const stop = keepSafe(bench, store, () => sceneAsked(search))
+    const { stop } = keepSafe(bench, store, () => sceneAsked(search))
     setNumber.run(bench, { key: ROD, value: lengthMm })
     leaving.dispatchEvent(new Event("pagehide"))
     stop()
@@ -165,7 +165,7 @@ describe("work that was set aside", () => {
       const bench = await start(store, "?scene=beginner-one-rod")
       vi.stubGlobal("window", new EventTarget())
       vi.stubGlobal("document", new EventTarget())
-      keepSafe(bench, store, () => "beginner-one-rod")()
+      keepSafe(bench, store, () => "beginner-one-rod").stop()
       expect(readSetAside(store)).toHaveLength(1)
     }
     const bench = await start(store, "")

@@ -1,7 +1,7 @@
 import { expect, type Page, test } from "@playwright/test"
 import * as english from "../../src/words/all"
 import { french } from "../../src/words/fr"
-import { untilReady, withoutWebGl } from "./page"
+import { nameField, sceneIn, shippedText, untilReady, withoutWebGl } from "./page"
 import { field, openFlat } from "./panelsPage"
 
 test.use({ locale: "fr-FR" })
@@ -82,6 +82,19 @@ test("numbers are shown and typed with a comma in French, and choosing English h
   await expect(page.getByRole("button", { name: english.bar.settings, exact: true })).toBeVisible()
   await expect(number).toHaveAttribute("data-value", String(forward))
   await expect(number).toContainText(/\d\.\d/)
+})
+
+test("a setup that came with a link is still there once another language has been chosen", async ({ page }) => {
+  const { linkTo } = await import("../../src/takeaway/link/link")
+  const scene = sceneIn(shippedText("short-hunting-rod"))
+  await withoutWebGl(page)
+  await page.goto(linkTo({ ...scene, name: "Sent" }, "./", { everything: true }))
+  await untilReady(page)
+  await page.getByRole("button", { name: french.bar.settings, exact: true }).click()
+  await page.getByRole("radio", { name: "English" }).click()
+  await expect(page.locator("html")).toHaveAttribute("lang", "en")
+  await untilReady(page)
+  await expect(nameField(page)).toHaveValue("Sent")
 })
 
 test("a page that cannot fetch its French speaks English rather than not at all", async ({ page }) => {

@@ -134,18 +134,20 @@ test("The one number may be touched, in the picture and by its slider, and reach
 
 const catalogue = { en: english, fr: french } as const
 
-for (const [width, height, language] of [
-  [1280, 720, "en"],
-  [3840, 2160, "en"],
-  [1024, 768, "en"],
-  [1024, 768, "fr"],
-  [1280, 720, "fr"],
-] as const) {
-  test(`On a big screen of ${width} × ${height} every step of every lesson has room for its idea and large numbers, ${language}`, async ({
+/** The two shapes of a projector's picture, and the largest of screens, which has the shape of the second. */
+const PROJECTORS = [
+  [1024, 768],
+  [1280, 720],
+] as const
+const LARGEST = [3840, 2160] as const
+
+for (const language of ["en", "fr"] as const) {
+  test(`On a big screen, a projector's or of 3840 × 2160, every step of every lesson has room for its idea and large numbers, ${language}`, async ({
     page,
   }) => {
+    // Some forty steps, each at two sizes or three.
+    test.slow()
     const { bar, lessons: words } = catalogue[language]
-    await page.setViewportSize({ width, height })
     await openFlat(page, `./?language=${language}`)
     await page.getByRole("button", { name: bar.lessons, exact: true }).click()
     for (const id of lessonIds) {
@@ -155,15 +157,16 @@ for (const [width, height, language] of [
       await expect(heading(page)).toBeVisible()
       await room(page).getByRole("button", { name: words.big }).click()
       await expect(room(page)).toHaveClass(/lesson-big/)
-      for (;;) {
-        const place = `${id}, ${await room(page).locator(".lesson-count").textContent()}`
-        const measured = await page.locator(".lesson-idea").evaluate((idea) => ({
-          over: Math.max(idea.scrollHeight - idea.clientHeight, idea.scrollWidth - idea.clientWidth),
-          digits: Number.parseFloat(getComputedStyle(idea.querySelector(".lesson-number-text")!).fontSize),
-        }))
-        expect(measured.over, place).toBeLessThanOrEqual(0)
-        // As tall as a line of a poster: a fourteenth of the screen.
-        expect(measured.digits, place).toBeGreaterThan(height / 14)
+      for (let step = 0; ; step++) {
+        const count = await room(page).locator(".lesson-count").textContent()
+        for (const [width, height] of step === 0 ? [LARGEST, ...PROJECTORS] : PROJECTORS) {
+          await page.setViewportSize({ width, height })
+          const place = `${id}, ${count}, ${width} × ${height}`
+          const { over, digits } = await measuredIdea(page)
+          expect(over, place).toBeLessThanOrEqual(0)
+          // As tall as a line of a poster: a fourteenth of the screen.
+          expect(digits, place).toBeGreaterThan(height / 14)
+        }
         if ((await on(page).textContent()) === words.all) break
         const before = await room(page).textContent()
         await page.keyboard.press("PageDown")
@@ -175,6 +178,16 @@ for (const [width, height, language] of [
     }
   })
 }
+
+/** By how many pixels an idea goes over its box, and how tall its large numbers are, once a frame has fitted it. */
+const measuredIdea = (page: Page) =>
+  page.locator(".lesson-idea").evaluate(async (idea) => {
+    for (let frame = 0; frame < 2; frame++) await new Promise(requestAnimationFrame)
+    return {
+      over: Math.max(idea.scrollHeight - idea.clientHeight, idea.scrollWidth - idea.clientWidth),
+      digits: Number.parseFloat(getComputedStyle(idea.querySelector(".lesson-number-text")!).fontSize),
+    }
+  })
 
 test("The big screen has no barriers in the light or the dark, and Escape leaves it before the lesson", async ({
   page,

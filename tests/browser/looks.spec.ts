@@ -228,4 +228,22 @@ if (process.env.BENCH_PICTURES === "1") {
     await page.waitForLoadState("networkidle")
     await page.screenshot({ path: join(import.meta.dirname, "../../assets/bench.png") })
   })
+
+  test("the picture of a lesson on the big screen for the README", async ({ page }) => {
+    await page.setViewportSize({ width: 1280, height: 720 })
+    await page.emulateMedia({ colorScheme: "light", reducedMotion: "reduce" })
+    await open(page, "./?lesson=1-weight-forward")
+    const room = page.getByRole("dialog")
+    await room.getByRole("button", { name: "Big screen" }).click()
+    const answer = room.locator(".lesson-reply")
+    while (!(await answer.isVisible())) {
+      const choice = room.locator(".lesson-idea").getByRole("button").first()
+      if (await choice.isVisible()) await choice.click()
+      await page.keyboard.press("PageDown")
+      await page.waitForTimeout(300)
+    }
+    await page.waitForLoadState("networkidle")
+    await page.waitForTimeout(1000)
+    await page.screenshot({ path: join(import.meta.dirname, "../../assets/lesson.png") })
+  })
 }

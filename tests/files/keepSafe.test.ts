@@ -29,7 +29,7 @@ afterEach(() => {
 
 function guarded(store = memoryStore()) {
   const bench = fullBench()
-  const stop = keepSafe(bench, store, () => "beginner-one-rod")
+  const { stop } = keepSafe(bench, store, () => "beginner-one-rod")
   const setRod = (value: number) => setNumber.run(bench, { key: "front/rod:lengthMm", value })
   const rodKept = () => {
     const rod = readAutosave(store)?.scene.rig[0]?.chain[2]

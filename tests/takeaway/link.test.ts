@@ -6,6 +6,7 @@ import { describe, expect, test } from "vitest"
 import { parseScene } from "../../src/scene/parse"
 import type { Scene } from "../../src/scene/schema"
 import { hasMore, linkTo, linkToLesson, readLessonLink, readLink } from "../../src/takeaway/link/link"
+import { lessonOf } from "../../src/takeaway/link/openLink"
 import { checksum, pack, unpack } from "../../src/takeaway/link/pack"
 import { qrCode } from "../../src/takeaway/link/qr"
 import { WORDS_1 } from "../../src/takeaway/link/words1"
@@ -80,6 +81,9 @@ describe("a link", () => {
     expect(firstError(link)).toMatch(/no setup in the link/)
     const other = readLessonLink(linkTo(shipped("beginner-one-rod"), PAGE, { everything: true }))
     expect(other.ok ? "" : other.errors[0]?.message).toMatch(/no lesson in the link/)
+    expect(lessonOf(link)).toEqual({ kind: "link", link })
+    expect(lessonOf(`${PAGE}?lesson=4-droop`)).toEqual({ kind: "shipped", id: "4-droop" })
+    expect(lessonOf(linkTo(shipped("beginner-one-rod"), PAGE, { everything: true }))).toBeNull()
     const cut = readLessonLink(link.slice(0, -9))
     expect(cut.ok ? "" : cut.errors[0]?.message).toMatch(/damaged/)
   })

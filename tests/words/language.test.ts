@@ -23,3 +23,10 @@ test("numbers follow the reader's region where it goes with the language", () =>
   expect(localeOf("fr", ["en-GB", "fr-CH", "fr"])).toBe("fr-CH")
   expect(localeOf("fr", ["en-GB"])).toBe("fr")
 })
+
+test("what is no locale, and another language that begins alike, are passed over", () => {
+  expect(localeOf("en", ["en-US@posix", "en-GB"])).toBe("en-GB")
+  expect(localeOf("en", ["en_US.UTF-8"])).toBe("en")
+  expect(localeOf("fr", ["frr", "fr-CA"])).toBe("fr-CA")
+  expect(languageOf({ ...nothing, browser: ["frr-DE", "en-US@posix"] })).toBe("en")
+})

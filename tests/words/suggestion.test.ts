@@ -11,7 +11,7 @@ test("a change in French has its articles from what it touches", () => {
   )
   expect(suggestion.addStack(suggestion.discs(3), rod.each(""))).toBe("3 disques en nouvelle pile sur chaque latéral")
   expect(suggestion.longer(extender.both(suggestion.onVbar.back("2")), "105,0 → 110,0 mm")).toBe(
-    "Remplacer les deux extensions latérales (V-bar 2, fixation arrière) par plus long, 105,0 → 110,0 mm",
+    "Changer les deux extensions latérales (V-bar 2, fixation arrière) pour une longueur supérieure, 105,0 → 110,0 mm",
   )
   expect(suggestion.rightToLeft(suggestion.discs(2), bare.one(""))).toBe(
     "2 disques de droite à gauche, d’un bras à l’autre",

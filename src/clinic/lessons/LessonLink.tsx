@@ -1,10 +1,11 @@
-import { useState } from "react"
+import { useRef, useState } from "react"
 import { lessons } from "../../words/lessons"
 
 /** Copies the link that shows this lesson. Where the browser does not let the page copy, it stands there to be copied by hand. */
 export function LessonLink({ make }: { make(): Promise<string> }) {
   const [told, setTold] = useState("")
   const [byHand, setByHand] = useState<string | null>(null)
+  const field = useRef<HTMLInputElement>(null)
   const copy = async () => {
     setTold("")
     const link = await make().catch(() => null)
@@ -15,6 +16,7 @@ export function LessonLink({ make }: { make(): Promise<string> }) {
       setTold(lessons.linkCopied)
     } catch {
       setByHand(link)
+      field.current?.focus()
     }
   }
   return (
@@ -25,6 +27,7 @@ export function LessonLink({ make }: { make(): Promise<string> }) {
       {byHand !== null && (
         <input
           className="lesson-link"
+          ref={field}
           readOnly
           // Where the keyboard is wanted next: it is there because the button could not do it.
           // biome-ignore lint/a11y/noAutofocus: as said.

@@ -33,6 +33,10 @@ const address = (page: string, key: string, text: string): string =>
 /** Whether a link, or what stands behind its `#`, is meant to show a lesson. */
 export const isLessonLink = (link: string): boolean => link.includes(`#${LESSON}`)
 
+/** The name of the lesson that comes with the bench and that a link asks for; null where it asks for none. */
+export const shippedLessonIn = (link: string): string | null =>
+  link.includes("#") ? null : (/[?&]lesson=([\w-]+)/.exec(link)?.[1] ?? null)
+
 /** Whether a setup has anything that `everything` is about. */
 export const hasMore = ({ notes, log, measurements }: Scene): boolean =>
   notes !== "" || (log ?? []).length > 0 || (measurements ?? []).length > 0

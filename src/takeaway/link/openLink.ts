@@ -3,16 +3,25 @@ import { compareWith } from "../../commands/compare"
 import { type Result, success } from "../../scene/errors"
 import type { Scene } from "../../scene/schema"
 import type { Bench } from "../../state/bench"
+import type { LessonAsked } from "../../state/lesson"
 import { links } from "../../words/links"
-import { isLessonLink, readLink } from "./link"
+import { isLessonLink, readLink, shippedLessonIn } from "./link"
+
+/** The lesson that a link shows; null where it is to a setup. */
+export function lessonOf(link: string): LessonAsked | null {
+  if (isLessonLink(link)) return { kind: "link", link }
+  const id = shippedLessonIn(link)
+  return id === null ? null : { kind: "shipped", id }
+}
 
 /**
  * Puts the setup of a link on the bench, where what was there is one Undo away, or shows its lesson over it. A bad link
  * is explained and changes nothing.
  */
 export function openLink(bench: Bench, link: string): Result<void> {
-  if (isLessonLink(link)) {
-    bench.setView({ lesson: { kind: "link", link }, notice: null })
+  const lesson = lessonOf(link)
+  if (lesson !== null) {
+    bench.setView({ lesson, notice: null })
     return success(undefined)
   }
   const use = (scene: Scene) => {

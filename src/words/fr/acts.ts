@@ -8,5 +8,5 @@ export const acts: typeof english = {
   opened: (name) => `ouverture (${name})`,
   named: "nom du réglage",
   cleared: (number) => `effacement (${number})`,
-  noSuchNumber: "ce réglage n’a pas de tel nombre",
+  noSuchNumber: "ce réglage n’a pas ce nombre",
 }

@@ -16,7 +16,7 @@ export const draw: typeof english = {
     name: "Force selon l’allonge",
     sketchName: "Force selon l’allonge, une esquisse",
     sketch:
-      "Une esquisse\u00a0: les cames ne sont pas modélisées. Seuls le début, le pic et la force de tenue sont ceux de cet arc.",
+      "Une esquisse\u00a0: les poulies ne sont pas modélisées. Seuls le début, le pic et la force de tenue sont ceux de cet arc.",
     behind: "En pointillé\u00a0: la courbe d’avant ce changement. Elle suivra quand le changement sera terminé.",
     along: (unit) => `corde tirée depuis le grip, ${unit}`,
     force: (unit) => `force sur la corde, ${unit}`,

@@ -34,7 +34,7 @@ export const edits: typeof english = {
   armThere: "ce côté a déjà son bras",
   compoundWrap: "la corde d’un arc à poulies passe sur ses poulies",
   otherBow: "l’arc a changé depuis la recherche ; chercher de nouveau",
-  noEntry: "cette entrée n’existe pas",
+  noEntry: "cet essai n’existe pas",
   noReading: "aucun relevé ne compte encore",
   noRiser: "aucune poignée ne correspond aux relevés",
 }

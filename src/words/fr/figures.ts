@@ -19,7 +19,7 @@ export const figures: typeof english = {
   open: "Ce qui a été mesuré sur le vrai arc ne détermine pas ce chiffre.",
   motions: { pitch: "l’avant monte et descend", yaw: "l’avant va à gauche et à droite", roll: "l’arc se penche" },
   turnScale: (end) => `Le repère sur chaque barre est l’arc sans stabilisation, 1× ; le bout de la barre est ${end}×.`,
-  draw: "Armer",
+  draw: "Armement",
   slope: "Pente",
   cant: "Dévers",
   toBrace: "Retour au band",

@@ -10,9 +10,9 @@ export const lessonFaults: typeof english = {
   sceneUnknown: (given, known) =>
     `«\u00a0${given}\u00a0» donné\u00a0; il faut une des scènes de cette leçon\u00a0: ${known}`,
   within: (place, inner) => `${place}, dedans ${inner}`,
-  noNumber: "cette scène n’a pas de tel nombre",
-  keyUnknown: (key) => `«\u00a0${key}\u00a0» donné\u00a0; cette scène n’a pas de tel nombre`,
-  keyEmpty: (key) => `«\u00a0${key}\u00a0» donné\u00a0; ce réglage n’a pas de tel nombre`,
+  noNumber: "cette scène n’a pas ce nombre",
+  keyUnknown: (key) => `«\u00a0${key}\u00a0» donné\u00a0; cette scène n’a pas ce nombre`,
+  keyEmpty: (key) => `«\u00a0${key}\u00a0» donné\u00a0; ce réglage n’a pas ce nombre`,
   untouched: "donné dans une étape où rien ne peut être touché\u00a0; mettre touch sur true",
   spanTurned: (to, from) => `${to} donné\u00a0; il ne faut pas moins de ${from}`,
   oneForm: "il faut un seul de becomes, times et changes",

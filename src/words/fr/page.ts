@@ -21,5 +21,5 @@ export const page: typeof english = {
   lookFrom: "Point de vue",
   views: { side: "Côté", top: "Dessus", archer: "Œil d’archer", free: "Libre", flat: "Dessin plat" },
   no3d: (reason) =>
-    `Ce navigateur ne sait pas dessiner en 3D (${reason}). Le dessin à plat montre le même arc ; tout le reste fonctionne.`,
+    `Ce navigateur ne sait pas dessiner en 3D (${reason}). Le dessin plat montre le même arc ; tout le reste fonctionne.`,
 }

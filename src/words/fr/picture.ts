@@ -13,9 +13,9 @@ export const picture: typeof english = {
   droop: "inclinaison vers le bas",
   height: "hauteur",
   forward: "avancée",
-  tilt: "relevée",
-  turn: "tournée à gauche",
-  draw: "Allonge",
+  tilt: "inclinaison vers le haut",
+  turn: "rotation à gauche",
+  draw: "Armement",
   nock: "Point d’encochage au-dessus du grip",
-  elbow: "Coude de corde au-dessus de l’axe de la flèche",
+  elbow: "Coude de corde au-dessus de la ligne de flèche",
 }

@@ -3,7 +3,7 @@ import type { places as english } from "../places"
 export const places: typeof english = {
   ahead: (far) => `${far} devant`,
   behind: (far) => `${far} derrière`,
-  atGrip: "à l’aplomb du grip",
+  atGrip: "au droit du grip",
   above: (far) => `${far} plus haut`,
   below: (far) => `${far} plus bas`,
   level: "à hauteur du grip",

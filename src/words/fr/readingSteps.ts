@@ -57,8 +57,8 @@ export const readingSteps: typeof english = {
     askew:
       "Ainsi posé, le téléphone ne peut pas savoir où est l’avant\u00a0: le poser à plat contre le flanc de l’arc, écran vers l’extérieur.",
   },
-  tapped: (swings, seconds, each) => `${swings} oscillations en ${seconds}\u00a0s, ${each}\u00a0s chacun`,
-  missed: (swings) => `${swings} sans appui, ${swings < 2 ? "compté" : "comptés"}`,
+  tapped: (swings, seconds, each) => `${swings} oscillations en ${seconds}\u00a0s, ${each}\u00a0s chacune`,
+  missed: (swings) => `${swings} sans appui, ${swings < 2 ? "comptée" : "comptées"}`,
   doubled: (taps) => `${taps} ${taps < 2 ? "appui en double écarté" : "appuis en double écartés"}`,
   between: "\u00a0; ",
   picture: {

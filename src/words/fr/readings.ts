@@ -85,8 +85,8 @@ export const readings: typeof english = {
     determined: (within) =>
       `Le point d’équilibre de l’arc avec sa stabilisation actuelle est connu à ${within} près, vers l’avant, en hauteur et de côté ensemble.`,
     undetermined: (within) =>
-      `Les relevés ne suffisent pas à déterminer le point d’équilibre de l’arc avec sa stabilisation actuelle. Il est supposé connu à ${within} près, vers l’avant, en hauteur et de côté ensemble, comme pour une poignée ordinaire.`,
+      `Les relevés ne suffisent pas à déterminer le point d’équilibre de l’arc avec sa stabilisation actuelle. On le suppose à moins de ${within} de la position affichée, vers l’avant, en hauteur et de côté ensemble, comme pour une poignée ordinaire.`,
     unread: (within) =>
-      `Aucune mesure ne dit encore où est le point d’équilibre de l’arc avec sa stabilisation actuelle. Il est supposé connu à ${within} près, vers l’avant, en hauteur et de côté ensemble, comme pour une poignée ordinaire.`,
+      `Aucune mesure ne dit encore où est le point d’équilibre de l’arc avec sa stabilisation actuelle. On le suppose à moins de ${within} de la position affichée, vers l’avant, en hauteur et de côté ensemble, comme pour une poignée ordinaire.`,
   },
 }

@@ -32,11 +32,11 @@ export const search: typeof english = {
     question: "la question",
     one: (what) => `${what} d’avant`,
     list: (earlier, then) =>
-      `Cette liste répond à ${earlier}\u00a0: ${then}. Elle ne prouve rien pour ce qui est demandé maintenant\u00a0; relancer la recherche.`,
+      `Cette liste correspond à ${earlier}\u00a0: ${then}. Elle ne prouve rien pour ce qui est demandé maintenant\u00a0; relancer la recherche.`,
     answer: (earlier, then) =>
       `Cette réponse concerne ${earlier}\u00a0: ${then}. Elle ne prouve rien pour ce qui est demandé maintenant\u00a0; relancer la recherche.`,
     coveredThen: (all) => `toutes les combinaisons (${all}) étaient alors couvertes`,
-    partlyCoveredThen: (share, all) => `${share} de ${all} combinaisons étaient alors couvertes`,
+    partlyCoveredThen: (share, all) => `${share} des ${all} combinaisons étaient alors couvertes`,
   },
   between: "\u00a0; ",
   lostOne: (why) => `Une tâche de calcul de cette recherche s’est perdue (${why})\u00a0; une autre refait sa part.`,

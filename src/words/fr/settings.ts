@@ -3,7 +3,7 @@ import type { settings as english } from "../settings"
 export const settings: typeof english = {
   title: "Options",
   close: "Fermer",
-  note: "Gardées dans ce navigateur. La main de l’archer fait partie de l’arc et s’enregistre avec lui.",
+  note: "Gardé dans ce navigateur. Droitier ou gaucher, cela appartient à l’arc et s’enregistre avec lui.",
   masses: "Masses",
   grams: "grammes",
   ounces: "onces",
@@ -24,7 +24,7 @@ export const settings: typeof english = {
     target: "Objectif d’équilibre",
     ellipsoid: "Ellipsoïde d’inertie",
     arcs: "Flèches de tangage, de roulis et de lacet",
-    fullDraw: "Équilibre de l’arc bandé",
+    fullDraw: "Équilibre de l’arc armé",
     ground: "Sol, et le versant sur une pente",
     labels: "Étiquettes",
   },

@@ -33,9 +33,10 @@ export const setupCard: typeof english = {
   noParts: "Pas de stabilisation\u00a0: l’arc est sans montage.",
   cut: "Les notes entières sont dans le fichier.",
   brace: (length) => `band ${length}`,
-  bothArms: (splay, droop) => `Les deux latéraux\u00a0: écartement ${splay}, inclinaison ${droop}`,
-  bothArmsOn: (mount, splay, droop) => `Les deux latéraux (${mount})\u00a0: écartement ${splay}, inclinaison ${droop}`,
-  arm: (arm, splay, droop) => `${arm}\u00a0: écartement ${splay}, inclinaison ${droop}`,
+  bothArms: (splay, droop) => `Les deux latéraux\u00a0: écartement ${splay}, inclinaison ${droop} vers le bas`,
+  bothArmsOn: (mount, splay, droop) =>
+    `Les deux latéraux (${mount})\u00a0: écartement ${splay}, inclinaison ${droop} vers le bas`,
+  arm: (arm, splay, droop) => `${arm}\u00a0: écartement ${splay}, inclinaison ${droop} vers le bas`,
   pitch: (angle) => `tangage ${angle}`,
   yaw: (angle) => `lacet ${angle}`,
   hinge: (stem, stop) => `tige ${stem}, charnière, butée ${stop}`,

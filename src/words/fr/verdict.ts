@@ -5,7 +5,7 @@ export const verdict: typeof english = {
   forward: { under: "trop en arrière", over: "trop en avant" },
   up: { under: "trop bas", over: "trop haut" },
   side: { under: "trop à gauche", over: "trop à droite" },
-  lift: { under: "de levée qui manquent", over: "de levée en trop" },
+  lift: { under: "de levée en moins", over: "de levée en trop" },
   heavy: "de trop",
   lessThan: (amount) => `moins de ${amount}`,
   inside: "dans l’objectif",
