@@ -235,13 +235,9 @@ if (process.env.BENCH_PICTURES === "1") {
     await open(page, "./?lesson=1-weight-forward")
     const room = page.getByRole("dialog")
     await room.getByRole("button", { name: "Big screen" }).click()
-    const answer = room.locator(".lesson-reply")
-    while (!(await answer.isVisible())) {
-      const choice = room.locator(".lesson-idea").getByRole("button").first()
-      if (await choice.isVisible()) await choice.click()
-      await page.keyboard.press("PageDown")
-      await page.waitForTimeout(300)
-    }
+    await page.keyboard.press("PageDown")
+    await room.getByRole("button", { name: "It grows by far more" }).click()
+    await expect(room.locator(".lesson-reply")).toBeVisible()
     await page.waitForLoadState("networkidle")
     await page.waitForTimeout(1000)
     await page.screenshot({ path: join(import.meta.dirname, "../../assets/lesson.png") })
