@@ -17,12 +17,12 @@ import { useSize } from "./useSize"
 
 const InWords = lazy(() => import("./InWords"))
 
-/** Along the bottom are buttons, or the notice that there is no 3D. Over a bare drawing lies nothing. */
+/** Along the bottom are buttons, the notice that there is no 3D, or on a bare drawing the ground with its distances. */
 function pageOf({ width, height }: Size, bare: boolean): Page {
   const box = bare ? null : figuresPlace(width, matchMedia(STACKED).matches).box
   if (box === null) {
-    const bottom = bare ? 24 : 64
-    return { width, height, corner: { width: 0, height: 0 }, bottom, edge: 12, arm: { width: 120, height: 44 } }
+    const corner = { width: 0, height: 0 }
+    return { width, height, corner, bottom: 64, edge: 12, arm: { width: 120, height: 44 } }
   }
   const corner = { width: box.right - box.left, height: box.bottom }
   return {
