@@ -200,7 +200,13 @@ test("what is saved opens as the same scene, and Save as gives it a name", async
 test("New and the examples are one undo away from what was there", async ({ page }) => {
   await openFlat(page)
   await press(page, ROD, "ArrowRight", 2)
-  const before = await numbersShown(page)
+  let before = await numbersShown(page)
+  // The last press is shown a frame later.
+  await expect(async () => {
+    const earlier = before
+    before = await numbersShown(page)
+    expectSameNumbers(before, earlier)
+  }).toPass({ intervals: [200] })
   await page.getByRole("button", { name: "New", exact: true }).click()
   await expect(nameField(page)).toHaveValue("New bow")
   await page.getByRole("button", { name: "Examples" }).click()
