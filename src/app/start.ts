@@ -37,8 +37,8 @@ export function lessonAsked(search: string, hash = ""): LessonAsked | null {
 
 /**
  * The bench as it stands when the page opens: the setup of a link, or the scene asked for in the address, else what was
- * on it last, else the first shipped scene. Unsaved work is never dropped: where another scene was asked for, it is set aside, and is offered
- * at every start until it is brought back or discarded.
+ * on it last, else the first shipped scene. Unsaved work is never dropped: where another scene was asked for, it is set
+ * aside, and is offered at every start until it is brought back or discarded.
  */
 export async function startBench(store: BrowserStore, search: string, rules: FileRules, hash = ""): Promise<Bench> {
   const link = linkIn(hash)

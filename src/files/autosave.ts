@@ -47,5 +47,3 @@ function sceneRead<R extends { text: string }>(record: { success: true; data: R 
   const scene = parseScene(text)
   return scene.ok ? { ...rest, scene: scene.value } : null
 }
-
-export { writeAutosave } from "./autosaveWrite"

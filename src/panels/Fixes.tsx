@@ -15,6 +15,7 @@ import { spreads } from "../state/spreads"
 import { useBench, useLive } from "../state/useBench"
 import { fixes as words } from "../words/fixes"
 import "./fixes.css"
+import "./sections.css"
 import { useProblem } from "./Problem"
 import { type Found, useSuggestions } from "./useSuggestions"
 

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest"
 import { setNumber } from "../../src/commands/numbers"
-import { readAutosave, readSetAside, writeAutosave } from "../../src/files/autosave"
+import { readAutosave, readSetAside } from "../../src/files/autosave"
+import { writeAutosave } from "../../src/files/autosaveWrite"
 import { writeSetAside } from "../../src/files/autosaveWrite"
 import { fullBench, fullScene, sceneOn } from "../state/benches"
 import { memoryStore, refusingStore } from "./stores"

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest"
-import { readAutosave, readSetAside, writeAutosave } from "../../src/files/autosave"
+import { readAutosave, readSetAside } from "../../src/files/autosave"
+import { writeAutosave } from "../../src/files/autosaveWrite"
 import { writeSetAside } from "../../src/files/autosaveWrite"
 import { readPreferences, writePreferences } from "../../src/files/preferences"
 import { serializeScene } from "../../src/scene/serialize"

@@ -1,7 +1,5 @@
 import { useEffect, useId, useState } from "react"
-import { fieldText, type Reading, readField } from "../../describe/fieldText"
-import type { UnitChoice } from "../../describe/format"
-import { groupedProblem } from "../../describe/groupedText"
+import { fieldText, readField } from "../../describe/fieldText"
 import type { NumberField } from "../../scene/fields"
 import { useLive } from "../../state/useBench"
 import { NumberBox } from "../NumberBox"
@@ -25,13 +23,13 @@ export function DraftNumber({ of, name, field, label = field.label }: Props) {
   const id = useId()
   const text = texts[name]
   const value = values[name] ?? field.fallback
-  const reading = text === undefined || text.trim() === "" ? null : readDraft(text, field, units)
+  const reading = text === undefined || text.trim() === "" ? null : readField(text, field, units)
   const problem = reading === null || reading.ok ? null : `${reading.problem}.`
   const [settled, settle] = useSettled(text)
   const { [name]: _, ...otherTexts } = texts
   const { [name]: __, ...otherValues } = values
   const type = (typed: string) => {
-    const read = readDraft(typed, field, units)
+    const read = readField(typed, field, units)
     changeDraft(of, {
       texts: { ...texts, [name]: typed },
       values: read.ok ? { ...values, [name]: read.value } : otherValues,
@@ -67,12 +65,6 @@ function useSettled(text: string | undefined): [boolean, () => void] {
     return () => clearTimeout(timer)
   }, [text])
   return [text === stood, () => setStood(text)]
-}
-
-/** As any field reads it, but that a scale's "2,650" is not taken for less than three. */
-function readDraft(text: string, field: NumberField, units: UnitChoice): Reading {
-  const problem = groupedProblem(text)
-  return problem === null ? readField(text, field, units) : { ok: false, problem }
 }
 
 interface WordsProps {
